@@ -1,0 +1,34 @@
+package slantlight.board;
+
+import java.util.Map;
+import slantlight.scene.BoardSize;
+
+/**
+ * Material for a surface or, summed, a house. Coverage rules and their sources are in the board
+ * data file.
+ *
+ * @param boards stock boards by size
+ * @param netArea area covered, m2
+ * @param boardArea area bought, m2
+ * @param tape m
+ * @param compound litres of ready-mixed compound, by finish level of the surface
+ * @param cornerBead m
+ * @param fasteners count
+ */
+public record Quantities(
+    Map<BoardSize, Integer> boards,
+    double netArea,
+    double boardArea,
+    double tape,
+    double compound,
+    double cornerBead,
+    int fasteners) {
+  public Quantities {
+    boards = Map.copyOf(boards);
+  }
+
+  /** Share of the bought area that is cut away, 0 to 1. */
+  public double waste() {
+    return boardArea == 0 ? 0 : 1 - netArea / boardArea;
+  }
+}

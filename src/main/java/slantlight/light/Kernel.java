@@ -1,0 +1,18 @@
+package slantlight.light;
+
+/**
+ * The linear functionals of the light field that are wanted at one sample: each weighs the light
+ * arriving from a direction, and the sum over all light is one row of the basis.
+ */
+public interface Kernel {
+  /** How many rows this sample has. */
+  int rows();
+
+  /**
+   * Weights of light from a local direction (u, v, n components; wn > 0) of unit normal
+   * illuminance.
+   *
+   * @param out receives {@link #rows()} values
+   */
+  void weigh(double wu, double wv, double wn, double[] out);
+}

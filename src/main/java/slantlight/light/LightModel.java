@@ -1,0 +1,30 @@
+package slantlight.light;
+
+import java.util.List;
+import slantlight.scene.House;
+import slantlight.units.Progress;
+
+/**
+ * Light in one house. Built once; all methods may be called from several threads and give the same
+ * bits whatever the number of threads.
+ */
+public interface LightModel {
+  House house();
+
+  /**
+   * Every cone of light at a sample at one moment, with exact (not interpolated) sun: the slow,
+   * complete answer for one point.
+   */
+  IncidentField incident(SamplePoint at, LightState state);
+
+  /**
+   * Responses of each sample's rows to every unit source, all light included but the sun's own beam
+   * at the sample.
+   *
+   * @param kernels one per point
+   */
+  Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress);
+
+  /** Tests of the sun's own beam at the given points. */
+  SunBeams beams(List<SamplePoint> points);
+}

@@ -1,0 +1,4 @@
+package slantlight.scene;
+
+/** A stock board, m. */
+public record BoardSize(double width, double length) {}

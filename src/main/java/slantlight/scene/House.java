@@ -1,0 +1,53 @@
+package slantlight.scene;
+
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/**
+ * A scene, checked and resolved: SI units, world coordinates (x east, y north, z up), ids unique.
+ *
+ * @param name what the user calls it
+ * @param note the author's note, such as "An invented house"
+ * @param prescribed light stated outright, if the scene does
+ * @param scale the regional scale to print beside the level
+ */
+public record House(
+    String name,
+    String note,
+    Site site,
+    List<Room> rooms,
+    List<Surface> surfaces,
+    List<Opening> openings,
+    List<Lamp> lamps,
+    Outside outside,
+    List<Eye> eyes,
+    Optional<Rates> rates,
+    Optional<PrescribedLight> prescribed,
+    LevelScale scale) {
+  public House {
+    rooms = List.copyOf(rooms);
+    surfaces = List.copyOf(surfaces);
+    openings = List.copyOf(openings);
+    lamps = List.copyOf(lamps);
+    eyes = List.copyOf(eyes);
+  }
+
+  /**
+   * The room of that id.
+   *
+   * @throws NoSuchElementException if there is none
+   */
+  public Room room(String id) {
+    return rooms.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /**
+   * The surface of that id.
+   *
+   * @throws NoSuchElementException if there is none
+   */
+  public Surface surface(String id) {
+    return surfaces.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+  }
+}

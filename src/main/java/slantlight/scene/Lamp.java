@@ -1,0 +1,34 @@
+package slantlight.scene;
+
+import java.util.List;
+import slantlight.geom.Vec3;
+
+/**
+ * A light fixture.
+ *
+ * @param position centre of the luminous opening, world, m
+ * @param aim unit direction of the photometric nadir (gamma 0)
+ * @param c0 unit direction of the C0 plane, square to {@code aim}
+ * @param lumens total flux, lm
+ * @param width luminous opening along c0 x aim, m
+ * @param length luminous opening along c0, m
+ * @param height luminous opening along the aim, m
+ * @param on when it is switched on; empty means never
+ */
+public record Lamp(
+    String id,
+    String label,
+    String roomId,
+    Vec3 position,
+    Vec3 aim,
+    Vec3 c0,
+    Distribution distribution,
+    double lumens,
+    double width,
+    double length,
+    double height,
+    List<OnHours> on) {
+  public Lamp {
+    on = List.copyOf(on);
+  }
+}

@@ -1,0 +1,30 @@
+package slantlight.score;
+
+import java.util.List;
+import java.util.Optional;
+import slantlight.board.Layout;
+
+/**
+ * One surface over the year.
+ *
+ * @param levels length-weighted summary at levels 3, 4 and 5; the peak is the largest of any joint
+ * @param worst the joint score with the largest peak at level 4; empty when the surface has no
+ *     visible joint
+ */
+public record SurfaceScore(
+    String surfaceId,
+    Layout layout,
+    List<JointScore> joints,
+    List<LevelScore> levels,
+    Optional<Peak> worst,
+    Calendar calendar) {
+  public SurfaceScore {
+    joints = List.copyOf(joints);
+    levels = List.copyOf(levels);
+  }
+
+  /** Score at a finish level from 3 to 5. */
+  public LevelScore atLevel(int level) {
+    return levels.get(level - 3);
+  }
+}

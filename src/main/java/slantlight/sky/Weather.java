@@ -1,0 +1,8 @@
+package slantlight.sky;
+
+/** Sky conditions of the IES daylight-availability model. */
+public enum Weather {
+  CLEAR,
+  PARTLY_CLOUDY,
+  OVERCAST
+}
