@@ -7,5 +7,7 @@ public enum JointKind {
   /** Two square ends, on a member. */
   BUTT,
   /** A tapered edge against a cut edge or two cut edges: finished like a butt joint. */
-  CUT
+  CUT,
+  /** A filled fastener head: a spot, not a line. */
+  SPOT
 }

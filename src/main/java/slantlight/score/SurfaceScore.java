@@ -10,6 +10,7 @@ import slantlight.board.Layout;
  * @param levels length-weighted summary at levels 3, 4 and 5; the peak is the largest of any joint
  * @param worst the joint score with the largest peak at level 4; empty when the surface has no
  *     visible joint
+ * @param spots the fastener spots; empty when the layout has none
  */
 public record SurfaceScore(
     String surfaceId,
@@ -17,7 +18,8 @@ public record SurfaceScore(
     List<JointScore> joints,
     List<LevelScore> levels,
     Optional<Peak> worst,
-    Calendar calendar) {
+    Calendar calendar,
+    Optional<SpotScore> spots) {
   public SurfaceScore {
     joints = List.copyOf(joints);
     levels = List.copyOf(levels);
