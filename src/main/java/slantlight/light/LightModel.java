@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.List;
+import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.units.Progress;
 
@@ -16,6 +17,15 @@ public interface LightModel {
    * complete answer for one point.
    */
   IncidentField incident(SamplePoint at, LightState state);
+
+  /**
+   * The cones of light that arrive straight from outside and from lamps, bounced light left out:
+   * cheap, for saying which source does what at one moment.
+   */
+  IncidentField direct(SamplePoint at, LightState state);
+
+  /** True when nothing opaque stands between two points of the house; glass does not hinder. */
+  boolean sees(Vec3 a, Vec3 b);
 
   /**
    * Responses of each sample's rows to every unit source, all light included but the sun's own beam
