@@ -1,0 +1,43 @@
+package slantlight.cli;
+
+import java.util.List;
+import picocli.CommandLine;
+
+/**
+ * The subcommands by name. Only the one that is asked for is loaded: reading the annotations of all
+ * of them would double the start-up time.
+ */
+final class Commands {
+  /** In the order of the help text: the main job first. */
+  static final List<String> NAMES = List.of("completion");
+
+  private Commands() {}
+
+  /** A new command object, for picocli. */
+  private static Object make(String name) {
+    return switch (name) {
+      case "completion" -> new CompletionCommand();
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
+  /** Adds the commands that these arguments can need. */
+  static void addTo(CommandLine main, String... args) {
+    for (String arg : args) {
+      if (NAMES.contains(arg)) {
+        if (arg.equals("completion")) {
+          break;
+        }
+        main.addSubcommand(arg, make(arg));
+        return;
+      }
+    }
+    addAll(main);
+  }
+
+  static void addAll(CommandLine main) {
+    for (String name : NAMES) {
+      main.addSubcommand(name, make(name));
+    }
+  }
+}
