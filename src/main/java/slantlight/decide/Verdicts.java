@@ -1,0 +1,118 @@
+package slantlight.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import slantlight.geom.Face;
+import slantlight.geom.Vec2;
+import slantlight.scene.House;
+import slantlight.scene.Room;
+import slantlight.scene.Surface;
+import slantlight.score.Band;
+import slantlight.score.HouseScore;
+import slantlight.score.Peak;
+import slantlight.score.SurfaceScore;
+
+/**
+ * Turns scores into the level to specify: the lowest level whose showing stays under the room's
+ * limit, or the level the standard assigns, whichever is stricter.
+ *
+ * <p>Showing is computed at levels 3, 4 and 5 only. Where the standard leaves a surface at level 2
+ * or below (concealed, garage, storage, tile substrate) and level 3 would stay under the limit, the
+ * standard's level stands: such a place promises no smooth joint. Where nobody can see a joint,
+ * showing asks for nothing.
+ */
+public final class Verdicts {
+  /** Slant of a beam at 15 degrees to the surface, cot 15, 1/rad. */
+  public static final double CRITICAL_SLANT = 1 / Math.tan(Math.toRadians(15));
+
+  /** Covered share of a surface from which it counts as a substrate. */
+  private static final double SUBSTRATE_SHARE = 0.9;
+
+  private Verdicts() {}
+
+  /** A verdict per scored surface, in the order of the score. */
+  public static List<Verdict> of(HouseScore score) {
+    List<Verdict> out = new ArrayList<>();
+    for (SurfaceScore s : score.surfaces()) {
+      out.add(of(score.house(), s));
+    }
+    return out;
+  }
+
+  /** The verdict on one surface. */
+  public static Verdict of(House house, SurfaceScore score) {
+    Surface surface = house.surface(score.surfaceId());
+    Room room = house.room(surface.roomId());
+    double limit = room.attention().limit();
+    StandardRule.Ruling ruling = ruling(house, score);
+    int byShowing = byShowing(score, limit, ruling.level());
+    int needed = Math.max(byShowing, ruling.level());
+    int level = surface.level().orElse(needed);
+    boolean unsolved = visible(score) && score.atLevel(5).peakShowing() > limit;
+    String reason = new Wording(house).reason(score, level, limit);
+    List<String> notes = new ArrayList<>();
+    if (level < needed) {
+      notes.add("level " + level + " is fixed in the scene; level " + needed + " is called for");
+    }
+    notes.addAll(Advice.notes(house, score, level, unsolved));
+    return new Verdict(
+        score.surfaceId(),
+        level,
+        byShowing,
+        ruling.level(),
+        ruling.words(),
+        reason,
+        unsolved,
+        notes);
+  }
+
+  /** The standard's ruling on a scored surface. */
+  public static StandardRule.Ruling ruling(House house, SurfaceScore score) {
+    Surface surface = house.surface(score.surfaceId());
+    Room room = house.room(surface.roomId());
+    StandardRule.Coating coating =
+        coveredShare(surface) >= SUBSTRATE_SHARE
+            ? StandardRule.Coating.TILE
+            : StandardRule.Coating.SMOOTH_PAINT;
+    return StandardRule.of(
+        new StandardRule.Situation(
+            room.use(), coating, surface.paint(), light(score, room.attention().limit())));
+  }
+
+  /** How the computed light treats a surface; see {@link StandardRule.RakingLight}. */
+  static StandardRule.RakingLight light(SurfaceScore score, double limit) {
+    double showing = visible(score) ? score.atLevel(4).peakShowing() : 0;
+    double slant = score.worst().map(Peak::slant).orElse(0.0);
+    if (showing > limit || (showing >= Band.TRACE.from() && slant >= CRITICAL_SLANT)) {
+      return StandardRule.RakingLight.CRITICAL;
+    }
+    return showing >= Band.TRACE.from()
+        ? StandardRule.RakingLight.NOTICEABLE
+        : StandardRule.RakingLight.GENTLE;
+  }
+
+  /** Share of the surface's area that is covered, 0 to 1. */
+  static double coveredShare(Surface surface) {
+    double covered = 0;
+    for (List<Vec2> ring : surface.covered()) {
+      covered += Math.abs(Face.signedArea(ring));
+    }
+    return Math.min(1, covered / surface.face().area());
+  }
+
+  private static int byShowing(SurfaceScore score, double limit, int standard) {
+    if (!visible(score)) {
+      return 0;
+    }
+    for (int level = 3; level < 5; level++) {
+      if (score.atLevel(level).peakShowing() <= limit) {
+        return level == 3 && standard < 3 ? standard : level;
+      }
+    }
+    return 5;
+  }
+
+  private static boolean visible(SurfaceScore score) {
+    return score.worst().isPresent();
+  }
+}
