@@ -28,14 +28,15 @@ final class Advice {
   private Advice() {}
 
   static List<String> notes(House house, SurfaceScore score, int level, boolean unsolved) {
-    Optional<JointScore> worst = Wording.worst(score);
-    if (worst.isEmpty() || score.atLevel(4).peakShowing() < Band.TRACE.from()) {
+    Optional<Peak> worst = Showing.worst(score);
+    if (worst.isEmpty() || Showing.at(score, 4) < Band.TRACE.from()) {
       return List.of();
     }
     List<String> out = new ArrayList<>();
-    Peak peak = worst.get().peak().orElseThrow();
+    Peak peak = worst.get();
     boardNote(house, score, peak).ifPresent(out::add);
-    if (worst.get().joint().kind() != JointKind.TAPERED) {
+    Optional<JointScore> joint = Showing.worstJoint(score);
+    if (joint.isPresent() && joint.get().joint().kind() != JointKind.TAPERED) {
       out.add("the worst joint is between square ends: longer boards or back-blocking help most");
     }
     if (peak.source().kind() == SourceKind.LAMP) {
@@ -54,7 +55,7 @@ final class Advice {
     Surface surface = house.surface(score.surfaceId());
     Optional<Vec2> toward = towardLight(house, surface, peak);
     Optional<Vec2> along = longEdges(surface, score.layout());
-    if (toward.isEmpty() || along.isEmpty() || score.layout().boards().size() < 2) {
+    if (toward.isEmpty() || along.isEmpty() || score.joints().isEmpty()) {
       return Optional.empty();
     }
     double cos = Math.min(1, Math.abs(toward.get().dot(along.get())));
@@ -86,8 +87,7 @@ final class Advice {
         Optional<Vec2> square = inPlane(surface, glass.frame().n().times(-1), 0.7);
         return square.isPresent()
             ? square
-            : inPlane(
-                surface, glass.frame().toWorld(glass.centroid()).minus(peak.place()), 1e-6);
+            : inPlane(surface, glass.frame().toWorld(glass.centroid()).minus(peak.place()), 1e-6);
       }
     }
     return house.lamps().stream()

@@ -7,14 +7,14 @@ import slantlight.scene.Sheen;
 /**
  * The finish level that the published standards assign to a surface by its use, coating and light.
  *
- * <p>Sources: GA-214 "Levels of Finish for Gypsum Panel Products" and ASTM C840 section 22 (the same
- * six levels, 0 to 5); the MPI reading of them (gloss class G3 and above over level 5); AS/NZS 2589
- * for mid and dark tones. These are practice documents: the contract and the authority on site have
- * the last word.
+ * <p>Sources: GA-214 "Levels of Finish for Gypsum Panel Products" and ASTM C840 section 22 (the
+ * same six levels, 0 to 5); the MPI reading of them (gloss class G3 and above over level 5); AS/NZS
+ * 2589 for mid and dark tones. These are practice documents: the contract and the authority on site
+ * have the last word.
  *
- * <p><b>What "critical light" means here.</b> GA-214 asks for level 5 under "severe lighting": strong
- * sidelight from windows or surface-mounted fixtures. Read by its letter that is every room with a
- * window, so the words alone decide nothing. Here the computed light decides: see {@link
+ * <p><b>What "critical light" means here.</b> GA-214 asks for level 5 under "severe lighting":
+ * strong sidelight from windows or surface-mounted fixtures. Read by its letter that is every room
+ * with a window, so the words alone decide nothing. Here the computed light decides: see {@link
  * RakingLight}. Concealed, service and tiled surfaces keep their low level whatever the light; only
  * the showing itself can raise them.
  */

@@ -2,6 +2,7 @@ package slantlight.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
 import slantlight.scene.House;
@@ -48,7 +49,7 @@ public final class Verdicts {
     int byShowing = byShowing(score, limit, ruling.level());
     int needed = Math.max(byShowing, ruling.level());
     int level = surface.level().orElse(needed);
-    boolean unsolved = visible(score) && score.atLevel(5).peakShowing() > limit;
+    boolean unsolved = Showing.worst(score).isPresent() && Showing.at(score, 5) > limit;
     String reason = new Wording(house).reason(score, level, limit);
     List<String> notes = new ArrayList<>();
     if (level < needed) {
@@ -81,8 +82,9 @@ public final class Verdicts {
 
   /** How the computed light treats a surface; see {@link StandardRule.RakingLight}. */
   static StandardRule.RakingLight light(SurfaceScore score, double limit) {
-    double showing = visible(score) ? score.atLevel(4).peakShowing() : 0;
-    double slant = score.worst().map(Peak::slant).orElse(0.0);
+    Optional<Peak> worst = Showing.worst(score);
+    double showing = worst.isPresent() ? Showing.at(score, 4) : 0;
+    double slant = worst.map(Peak::slant).orElse(0.0);
     if (showing > limit || (showing >= Band.TRACE.from() && slant >= CRITICAL_SLANT)) {
       return StandardRule.RakingLight.CRITICAL;
     }
@@ -101,18 +103,14 @@ public final class Verdicts {
   }
 
   private static int byShowing(SurfaceScore score, double limit, int standard) {
-    if (!visible(score)) {
+    if (Showing.worst(score).isEmpty()) {
       return 0;
     }
     for (int level = 3; level < 5; level++) {
-      if (score.atLevel(level).peakShowing() <= limit) {
+      if (Showing.at(score, level) <= limit) {
         return level == 3 && standard < 3 ? standard : level;
       }
     }
     return 5;
-  }
-
-  private static boolean visible(SurfaceScore score) {
-    return score.worst().isPresent();
   }
 }

@@ -2,7 +2,6 @@ package slantlight.decide;
 
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import slantlight.board.Joint;
@@ -28,22 +27,22 @@ final class Wording {
 
   /** What shows, when, from where, through which opening, and what the chosen level makes of it. */
   String reason(SurfaceScore score, int level, double limit) {
-    Optional<JointScore> worst = worst(score);
+    Optional<Peak> worst = Showing.worst(score);
     if (worst.isEmpty()) {
       return score.joints().isEmpty()
           ? "No board joint falls on it."
           : "No joint on it can be seen from any eye point.";
     }
-    Peak peak = worst.get().peak().orElseThrow();
-    StringBuilder out = new StringBuilder();
-    out.append(capitalised(jointName(worst.get().joint())));
-    out.append(verb(peak.showing())).append(times(peak.showing())).append(" at level 4 ");
-    out.append(when(peak)).append(", seen from ").append(eye(peak.eyeId()));
-    out.append(": ").append(light(peak));
-    double left = score.atLevel(Math.max(3, level)).peakShowing();
+    Peak peak = worst.get();
+    String when = peak.source().kind() == SourceKind.LAMP ? "when it is lit" : when(peak.at());
+    StringBuilder out = new StringBuilder(256);
+    out.append(subject(score, peak)).append(String.format(Locale.ROOT, ", %.1f", peak.showing()));
+    out.append(" times the noticeable at level 4 ").append(when);
+    out.append(", seen from ").append(eye(peak.eyeId())).append(": ").append(light(peak));
+    double left = Showing.at(score, Math.max(3, level));
     if (level == 3 || level == 5) {
-      out.append("; level ").append(level).append(level == 5 ? " leaves " : " gives ");
-      out.append(String.format(Locale.ROOT, "%.1f", left));
+      String verb = level == 5 ? " leaves " : " gives ";
+      out.append(String.format(Locale.ROOT, "; level %d%s%.1f", level, verb, left));
     }
     if (level >= 3 && left > limit) {
       out.append(String.format(Locale.ROOT, ", above the room's limit of %.1f", limit));
@@ -51,11 +50,19 @@ final class Wording {
     return out.append('.').toString();
   }
 
-  /** The joint that shows most at level 4, if any can be seen. */
-  static Optional<JointScore> worst(SurfaceScore score) {
-    return score.joints().stream()
-        .filter(j -> j.peak().isPresent())
-        .max(Comparator.comparingDouble(j -> j.peak().orElseThrow().showing()));
+  private static String subject(SurfaceScore score, Peak peak) {
+    Optional<JointScore> joint =
+        Showing.worstJoint(score).filter(j -> j.peak().orElseThrow().equals(peak));
+    String one =
+        switch (Band.of(peak.showing())) {
+          case QUIET -> " stays quiet";
+          case TRACE -> " shows a trace";
+          case PLAIN -> " shows plainly";
+          case LOUD -> " shows loudly";
+        };
+    return joint.isPresent()
+        ? capitalised(jointName(joint.get().joint())) + one
+        : "A fastener spot" + one;
   }
 
   /** Such as "butt joint B3". */
@@ -65,15 +72,12 @@ final class Wording {
           case TAPERED -> "tapered joint ";
           case BUTT -> "butt joint ";
           case CUT -> "cut joint ";
+          case SPOT -> "fastener spot ";
         };
     return kind + joint.id().substring(joint.id().indexOf('#') + 1);
   }
 
-  /** Such as "on 21 December at 15:10", or for a lamp only the fact that it is on. */
-  static String when(Peak peak) {
-    return peak.source().kind() == SourceKind.LAMP ? "when it is lit" : when(peak.at());
-  }
-
+  /** Such as "on 21 December at 15:10". */
   static String when(ZonedDateTime at) {
     return "on " + DAY.format(at) + " at " + HOUR.format(at);
   }
@@ -93,19 +97,6 @@ final class Wording {
         .map(Eye::label)
         .findFirst()
         .orElse(id);
-  }
-
-  private static String verb(double showing) {
-    return switch (Band.of(showing)) {
-      case QUIET -> " stays quiet, ";
-      case TRACE -> " shows a trace, ";
-      case PLAIN -> " shows plainly, ";
-      case LOUD -> " shows loudly, ";
-    };
-  }
-
-  private static String times(double showing) {
-    return String.format(Locale.ROOT, "%.1f times the noticeable", showing);
   }
 
   private static String capitalised(String s) {

@@ -39,8 +39,7 @@ final class HandScores {
   static House house(RoomUse use, Attention attention, Paint paint) {
     House h = TestHouses.boxRoom(5, 8, 2.7, 1, 4, 0, 2.4, 0.8);
     Room r = h.rooms().get(0);
-    Room room =
-        new Room(r.id(), r.label(), use, attention, r.outline(), r.floor(), r.height());
+    Room room = new Room(r.id(), r.label(), use, attention, r.outline(), r.floor(), r.height());
     List<Surface> surfaces = new ArrayList<>();
     for (Surface s : h.surfaces()) {
       surfaces.add(surface(s, paint, OptionalInt.empty(), List.of()));
@@ -85,19 +84,20 @@ final class HandScores {
         List.of(score),
         levels,
         Optional.of(peak),
-        new Calendar(List.of(), 60, new float[0][]));
+        new Calendar(List.of(), 60, new float[0][]),
+        Optional.empty());
   }
 
   /** A surface none of whose joints can be seen. */
   static SurfaceScore unseen(String surfaceId) {
     return new SurfaceScore(
         surfaceId,
-        new Layout(
-            surfaceId, BoardRun.ACROSS_FRAMING, List.of(), List.of(), List.of(), "by hand"),
+        new Layout(surfaceId, BoardRun.ACROSS_FRAMING, List.of(), List.of(), List.of(), "by hand"),
         List.of(),
         List.of(level(3, 0), level(4, 0), level(5, 0)),
         Optional.empty(),
-        new Calendar(List.of(), 60, new float[0][]));
+        new Calendar(List.of(), 60, new float[0][]),
+        Optional.empty());
   }
 
   static HouseScore of(House house, SurfaceScore... surfaces) {
@@ -123,8 +123,7 @@ final class HandScores {
         place,
         "room/eye",
         2.5,
-        new Source(
-            SourceKind.GROUND, "room/window", "ground light through the south window"),
+        new Source(SourceKind.GROUND, "room/window", "ground light through the south window"),
         0.8,
         Math.toRadians(8),
         Double.NaN,

@@ -64,8 +64,7 @@ class VerdictsTest {
       value = RoomUse.class,
       names = {"CLOSET", "LAUNDRY", "GARAGE", "STORAGE", "ATTIC", "PLENUM"})
   void serviceRoomsEarnLevelFiveByShowingOnly(RoomUse use) {
-    House h =
-        HandScores.house(use, Attention.SERVICE, new Paint(0.8, Sheen.SEMI_GLOSS));
+    House h = HandScores.house(use, Attention.SERVICE, new Paint(0.8, Sheen.SEMI_GLOSS));
     assertThat(Verdicts.of(h, HandScores.score(h, EAST, 5.9, 5, 3)).level()).isLessThan(5);
     assertThat(Verdicts.of(h, HandScores.score(h, EAST, 12, 9, 3)).level()).isEqualTo(5);
   }
@@ -75,8 +74,7 @@ class VerdictsTest {
     House bath = HandScores.house(RoomUse.BATH, Attention.EVERYDAY, WHITE);
     Surface wall = bath.surface(EAST);
     List<List<Vec2>> all = List.of(wall.face().outer());
-    House tiled =
-        Edits.surface(bath, HandScores.surface(wall, WHITE, OptionalInt.empty(), all));
+    House tiled = Edits.surface(bath, HandScores.surface(wall, WHITE, OptionalInt.empty(), all));
     Verdict v = Verdicts.of(tiled, HandScores.unseen(EAST));
     assertThat(v.level()).isEqualTo(2);
     assertThat(v.standardReason()).contains("tile");
@@ -86,8 +84,7 @@ class VerdictsTest {
   void aLevelFixedByTheUserStandsAndIsQuestioned() {
     Surface wall = living.surface(EAST);
     House fixed =
-        Edits.surface(
-            living, HandScores.surface(wall, WHITE, OptionalInt.of(4), List.of()));
+        Edits.surface(living, HandScores.surface(wall, WHITE, OptionalInt.of(4), List.of()));
     SurfaceScore score = HandScores.score(fixed, EAST, 6, 4, 1);
     Verdict v = Verdicts.of(fixed, score);
     assertThat(v.level()).isEqualTo(4);

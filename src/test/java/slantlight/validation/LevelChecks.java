@@ -30,8 +30,10 @@ public final class LevelChecks {
     out.add(living("heavy wallcovering", 3, Coating.HEAVY_COVERING, FLAT, RakingLight.GENTLE));
     out.add(living("light texture", 4, Coating.LIGHT_TEXTURE, FLAT, RakingLight.GENTLE));
     out.add(living("light wallcovering", 4, Coating.LIGHT_COVERING, FLAT, RakingLight.GENTLE));
-    out.add(living("flat paint, no critical light", 4, Coating.SMOOTH_PAINT, FLAT, RakingLight.GENTLE));
-    out.add(living("flat paint, severe lighting", 5, Coating.SMOOTH_PAINT, FLAT, RakingLight.CRITICAL));
+    out.add(
+        living("flat paint, no critical light", 4, Coating.SMOOTH_PAINT, FLAT, RakingLight.GENTLE));
+    out.add(
+        living("flat paint, severe lighting", 5, Coating.SMOOTH_PAINT, FLAT, RakingLight.CRITICAL));
     for (Sheen s : List.of(Sheen.SEMI_GLOSS, Sheen.GLOSS, Sheen.HIGH_GLOSS)) {
       Paint paint = new Paint(0.8, s);
       String what = s.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + " paint";
@@ -78,10 +80,8 @@ public final class LevelChecks {
     String map = "cross-map of practice, from memory";
     out.add(name("level 5 as a Q class", map, "Q4", LevelScale.EUROPE_Q, 5));
     out.add(name("level 3 as a Q class", map, "Q2", LevelScale.EUROPE_Q, 3));
-    out.add(
-        name("level 4 in AS/NZS 2589", "AS/NZS 2589:2017, 3.1.4", "L4", LevelScale.AS_NZS, 4));
-    out.add(
-        name("level 5 in AS/NZS 2589", "AS/NZS 2589:2017, 3.1.5", "L5", LevelScale.AS_NZS, 5));
+    out.add(name("level 4 in AS/NZS 2589", "AS/NZS 2589:2017, 3.1.4", "L4", LevelScale.AS_NZS, 4));
+    out.add(name("level 5 in AS/NZS 2589", "AS/NZS 2589:2017, 3.1.5", "L5", LevelScale.AS_NZS, 5));
     return out;
   }
 
@@ -99,7 +99,7 @@ public final class LevelChecks {
       Paint paint,
       RakingLight light) {
     int ours = StandardRule.of(new StandardRule.Situation(use, coating, paint, light)).level();
-    return Check.of(SUBJECT, what, source, level, ours, 0, 0);
+    return Check.near(SUBJECT, what, source, level, ours, 0, 0);
   }
 
   private static Check name(
