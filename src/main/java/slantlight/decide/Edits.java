@@ -2,10 +2,16 @@ package slantlight.decide;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import slantlight.geom.Face;
+import slantlight.geom.Vec3;
+import slantlight.scene.BoardOffer;
 import slantlight.scene.House;
 import slantlight.scene.Lamp;
 import slantlight.scene.Opening;
+import slantlight.scene.Paint;
 import slantlight.scene.Room;
+import slantlight.scene.Shade;
 import slantlight.scene.Site;
 import slantlight.scene.Surface;
 
@@ -44,13 +50,108 @@ final class Edits {
     return of(h, h.site(), h.rooms(), h.surfaces(), h.openings(), lamps);
   }
 
-  /** The lamp and opening of an id, if the house has them. */
   static Optional<Lamp> findLamp(House h, String id) {
     return h.lamps().stream().filter(l -> l.id().equals(id)).findFirst();
   }
 
   static Optional<Opening> findOpening(House h, String id) {
     return h.openings().stream().filter(o -> o.id().equals(id)).findFirst();
+  }
+
+  static Surface withLevel(Surface s, int level) {
+    return of(s, s.face(), s.paint(), s.boards(), OptionalInt.of(level));
+  }
+
+  static Surface withPaint(Surface s, Paint paint) {
+    return of(s, s.face(), paint, s.boards(), s.level());
+  }
+
+  static Surface withBoards(Surface s, BoardOffer boards) {
+    return of(s, s.face(), s.paint(), Optional.of(boards), s.level());
+  }
+
+  static Surface withFace(Surface s, Face face) {
+    return of(s, face, s.paint(), s.boards(), s.level());
+  }
+
+  static Opening withFace(Opening o, Face face) {
+    return of(o, face, o.shade());
+  }
+
+  static Opening withShade(Opening o, Shade shade) {
+    return of(o, o.face(), Optional.of(shade));
+  }
+
+  static Lamp placed(Lamp l, Vec3 position, Vec3 aim, Vec3 c0) {
+    return new Lamp(
+        l.id(),
+        l.label(),
+        l.roomId(),
+        position,
+        aim,
+        c0,
+        l.distribution(),
+        l.lumens(),
+        l.width(),
+        l.length(),
+        l.height(),
+        l.on());
+  }
+
+  /** The house with every lamp out. */
+  static House unlit(House h) {
+    List<Lamp> lamps =
+        h.lamps().stream()
+            .map(
+                l ->
+                    new Lamp(
+                        l.id(),
+                        l.label(),
+                        l.roomId(),
+                        l.position(),
+                        l.aim(),
+                        l.c0(),
+                        l.distribution(),
+                        l.lumens(),
+                        l.width(),
+                        l.length(),
+                        l.height(),
+                        List.of()))
+            .toList();
+    return of(h, h.site(), h.rooms(), h.surfaces(), h.openings(), lamps);
+  }
+
+  private static Surface of(
+      Surface s, Face face, Paint paint, Optional<BoardOffer> boards, OptionalInt level) {
+    return new Surface(
+        s.id(),
+        s.label(),
+        s.roomId(),
+        s.kind(),
+        face,
+        paint,
+        s.boarded(),
+        s.framing(),
+        boards,
+        level,
+        s.covered(),
+        s.joints());
+  }
+
+  private static Opening of(Opening o, Face face, Optional<Shade> shade) {
+    return new Opening(
+        o.id(),
+        o.label(),
+        o.roomId(),
+        o.kind(),
+        o.surfaceId(),
+        o.toRoomId(),
+        face,
+        o.transmittance(),
+        o.panes(),
+        o.frameShare(),
+        o.revealDepth(),
+        shade);
   }
 
   private static House of(
