@@ -1,0 +1,101 @@
+package slantlight.board;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import slantlight.board.Pattern.Piece;
+import slantlight.board.RowChain.Cut;
+import slantlight.board.RowChain.Plan;
+import slantlight.board.Run.Span;
+import slantlight.scene.JointKind;
+import slantlight.scene.Surface;
+import slantlight.scene.SurfaceKind;
+
+/** Turns a plan of rows into placed boards and joints in plane coordinates. */
+final class LayoutDrawing {
+  private final Ground ground;
+  private final Plan plan;
+  private final List<PlacedBoard> boards = new ArrayList<>();
+  private final List<Joint> joints = new ArrayList<>();
+  private final Map<JointKind, Integer> count = new EnumMap<>(JointKind.class);
+
+  LayoutDrawing(Ground ground, Plan plan) {
+    this.ground = ground;
+    this.plan = plan;
+    List<Cut> order = new ArrayList<>(plan.rows());
+    if (ground.surface.kind() == SurfaceKind.WALL && ground.frame.t().y() > 0.5) {
+      // Walls are hung from the ceiling down, so that the gap stays at the floor.
+      Collections.reverse(order);
+    }
+    order.forEach(this::addRow);
+    for (int i = 0; i + 1 < plan.rows().size(); i++) {
+      addRowJoint(plan.rows().get(i).row(), plan.rows().get(i + 1).row());
+    }
+  }
+
+  List<PlacedBoard> boards() {
+    return boards;
+  }
+
+  List<Joint> joints() {
+    return joints;
+  }
+
+  /** What could not be kept. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    if (plan.cost().faults() > 0) {
+      notes.add(
+          plan.cost().faults()
+              + " breach(es) of the layout rules (member, stagger, opening corner or sliver) could"
+              + " not be avoided on this surface.");
+    }
+    if (plan.cost().corners() > 0) {
+      notes.add(
+          "A row joint meets an opening near its corner; only another row, or a weightier joint,"
+              + " would avoid it.");
+    }
+    if (!plan.proved()) {
+      notes.add("The layout is good but not proved to be the best.");
+    }
+    return notes;
+  }
+
+  static String id(Surface surface, JointKind kind, int number) {
+    return surface.id() + "#" + kind.name().charAt(0) + number;
+  }
+
+  private void addRow(Cut cut) {
+    Row row = cut.row();
+    for (Piece p : cut.pattern().pieces()) {
+      Run run = row.runs().get(p.run());
+      boards.add(
+          new PlacedBoard(
+              boards.size() + 1,
+              p.stock(),
+              ground.frame.rectangle(p.from(), row.t0(), p.to(), row.t1()),
+              run.area(p.from(), p.to())));
+      if (p.to() < run.to() - 1e-6) {
+        for (Span v : run.cut(p.to())) {
+          add(JointKind.BUTT, p.to(), v.from(), p.to(), v.to());
+        }
+      }
+    }
+  }
+
+  private void addRowJoint(Row below, Row above) {
+    JointKind kind = below.cutTop() ? JointKind.CUT : JointKind.TAPERED;
+    for (Span v : Span.common(below.reachingTop(), above.reachingBottom())) {
+      add(kind, v.from(), above.t0(), v.to(), above.t0());
+    }
+  }
+
+  private void add(JointKind kind, double sa, double ta, double sb, double tb) {
+    String id = id(ground.surface, kind, count.merge(kind, 1, Integer::sum));
+    joints.add(
+        LayoutSolver.unmeasured(
+            id, kind, ground.frame.toPlane(sa, ta), ground.frame.toPlane(sb, tb)));
+  }
+}
