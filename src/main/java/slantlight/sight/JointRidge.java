@@ -1,0 +1,36 @@
+package slantlight.sight;
+
+import java.util.OptionalDouble;
+
+/**
+ * Relief left by a finished joint or fastener, across its line.
+ *
+ * @param crown the broad build-up
+ * @param edge the narrow step of the feather or tape
+ * @param lowShare low end of the heights met in practice, as a share of those given
+ * @param highShare high end of them
+ * @param source where the figures come from
+ */
+public record JointRidge(
+    RaisedCosine crown, RaisedCosine edge, double lowShare, double highShare, String source) {
+
+  /** The same ridge with both heights scaled. */
+  public JointRidge scaled(double share) {
+    return new JointRidge(
+        new RaisedCosine(crown.height() * share, crown.width()),
+        new RaisedCosine(edge.height() * share, edge.width()),
+        lowShare,
+        highShare,
+        source);
+  }
+
+  /** The same ridge with its crown as measured on site, where it was, m. */
+  public JointRidge measured(OptionalDouble crownHeight, OptionalDouble crownWidth) {
+    if (crownHeight.isEmpty() && crownWidth.isEmpty()) {
+      return this;
+    }
+    RaisedCosine found =
+        new RaisedCosine(crownHeight.orElse(crown.height()), crownWidth.orElse(crown.width()));
+    return new JointRidge(found, edge, lowShare, highShare, "crown measured on site; " + source);
+  }
+}
