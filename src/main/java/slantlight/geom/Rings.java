@@ -1,0 +1,172 @@
+package slantlight.geom;
+
+import java.util.List;
+
+/** Plane rings as plain arrays x0, y0, x1, y1, ..., for the inner loops of clipping. */
+public final class Rings {
+  private Rings() {}
+
+  public static double[] array(List<Vec2> ring) {
+    double[] out = new double[2 * ring.size()];
+    for (int i = 0; i < ring.size(); i++) {
+      out[2 * i] = ring.get(i).x();
+      out[2 * i + 1] = ring.get(i).y();
+    }
+    return out;
+  }
+
+  /** The ring run counter-clockwise, or clockwise when {@code ccw} is false. */
+  public static double[] oriented(double[] ring, boolean ccw) {
+    if ((area(ring) > 0) == ccw) {
+      return ring;
+    }
+    double[] out = new double[ring.length];
+    for (int i = 0; i < ring.length; i += 2) {
+      out[i] = ring[ring.length - 2 - i];
+      out[i + 1] = ring[ring.length - 1 - i];
+    }
+    return out;
+  }
+
+  /** Signed area, positive when counter-clockwise. */
+  public static double area(double[] ring) {
+    double a = 0;
+    for (int i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      a += ring[j] * ring[i + 1] - ring[j + 1] * ring[i];
+    }
+    return a / 2;
+  }
+
+  /** Least x, least y, greatest x, greatest y. */
+  public static double[] bounds(double[] ring) {
+    double[] b = {
+      Double.POSITIVE_INFINITY,
+      Double.POSITIVE_INFINITY,
+      Double.NEGATIVE_INFINITY,
+      Double.NEGATIVE_INFINITY
+    };
+    for (int i = 0; i < ring.length; i += 2) {
+      b[0] = Math.min(b[0], ring[i]);
+      b[1] = Math.min(b[1], ring[i + 1]);
+      b[2] = Math.max(b[2], ring[i]);
+      b[3] = Math.max(b[3], ring[i + 1]);
+    }
+    return b;
+  }
+
+  /** Sum of corner coordinates over corner count: a point inside when the ring is convex. */
+  public static double[] middle(double[] ring) {
+    double x = 0;
+    double y = 0;
+    for (int i = 0; i < ring.length; i += 2) {
+      x += ring[i];
+      y += ring[i + 1];
+    }
+    return new double[] {2 * x / ring.length, 2 * y / ring.length};
+  }
+
+  /**
+   * The part of a ring where {@code a x + b y + c >= 0}. A ring that is not convex may come back
+   * with edges that run to and fro along the cut; area and contour integrals stay right.
+   *
+   * @return the kept ring, empty when nothing is left
+   */
+  public static double[] clip(double[] ring, double a, double b, double c) {
+    double[] out = new double[2 * ring.length + 2];
+    int kept = 0;
+    int j = ring.length - 2;
+    if (j < 0) {
+      return ring;
+    }
+    double dj = a * ring[j] + b * ring[j + 1] + c;
+    boolean all = true;
+    for (int i = 0; i < ring.length; i += 2) {
+      double di = a * ring[i] + b * ring[i + 1] + c;
+      if ((di > 0) != (dj > 0)) {
+        double t = dj / (dj - di);
+        out[kept++] = ring[j] + (ring[i] - ring[j]) * t;
+        out[kept++] = ring[j + 1] + (ring[i + 1] - ring[j + 1]) * t;
+        all = false;
+      }
+      if (di > 0) {
+        out[kept++] = ring[i];
+        out[kept++] = ring[i + 1];
+      } else {
+        all = false;
+      }
+      j = i;
+      dj = di;
+    }
+    if (all) {
+      return ring;
+    }
+    return kept < 6 ? new double[0] : java.util.Arrays.copyOf(out, kept);
+  }
+
+  /** The part of a ring inside an upright rectangle. */
+  public static double[] clip(double[] ring, double x0, double y0, double x1, double y1) {
+    return clip(clip(clip(clip(ring, 1, 0, -x0), -1, 0, x1), 0, 1, -y0), 0, -1, y1);
+  }
+
+  /** The part of a ring inside a convex counter-clockwise window. */
+  public static double[] clip(double[] ring, double[] window) {
+    double[] out = ring;
+    for (int i = 0, j = window.length - 2; i < window.length; j = i, i += 2) {
+      double ex = window[i] - window[j];
+      double ey = window[i + 1] - window[j + 1];
+      out = clip(out, -ey, ex, ey * window[j] - ex * window[j + 1]);
+    }
+    return out;
+  }
+
+  /** Even-odd test of a point. */
+  public static boolean inside(double[] ring, double x, double y) {
+    boolean in = false;
+    for (int i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      if ((ring[i + 1] > y) != (ring[j + 1] > y)
+          && x < (ring[j] - ring[i]) * (y - ring[i + 1]) / (ring[j + 1] - ring[i + 1]) + ring[i]) {
+        in = !in;
+      }
+    }
+    return in;
+  }
+
+  /** The convex hull of a ring, counter-clockwise (Andrew's monotone chain). */
+  public static double[] hull(double[] ring) {
+    int n = ring.length / 2;
+    Integer[] order = new Integer[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = i;
+    }
+    java.util.Arrays.sort(
+        order,
+        (p, q) -> {
+          int c = Double.compare(ring[2 * p], ring[2 * q]);
+          return c != 0 ? c : Double.compare(ring[2 * p + 1], ring[2 * q + 1]);
+        });
+    double[] h = new double[4 * n + 4];
+    int k = 0;
+    for (int pass = 0; pass < 2; pass++) {
+      int floor = k + 1;
+      for (int s = 0; s < n; s++) {
+        int p = order[pass == 0 ? s : n - 1 - s];
+        while (k > floor && turn(h, k, ring[2 * p], ring[2 * p + 1]) <= 0) {
+          k--;
+        }
+        h[2 * k] = ring[2 * p];
+        h[2 * k + 1] = ring[2 * p + 1];
+        k++;
+      }
+      k--;
+    }
+    return java.util.Arrays.copyOf(h, 2 * k);
+  }
+
+  private static double turn(double[] h, int k, double x, double y) {
+    double ax = h[2 * k - 4];
+    double ay = h[2 * k - 3];
+    double bx = h[2 * k - 2];
+    double by = h[2 * k - 1];
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+  }
+}

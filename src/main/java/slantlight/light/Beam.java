@@ -1,0 +1,42 @@
+package slantlight.light;
+
+import slantlight.geom.Vec3;
+
+/** The sun's own beam at surface points. */
+final class Beam {
+  private final Interior interior;
+  private final Outdoors outdoors;
+
+  Beam(Interior interior, Outdoors outdoors) {
+    this.interior = interior;
+    this.outdoors = outdoors;
+  }
+
+  /** The opening through which a point in a room sees a direction of the sky, or null. */
+  Aperture through(int room, double px, double py, double pz, double dx, double dy, double dz) {
+    if (dz <= 0) {
+      return null;
+    }
+    for (Aperture a : interior.reach(room)) {
+      if (a.cloth == null && reaches(a, px, py, pz, dx, dy, dz)) {
+        return a;
+      }
+    }
+    return null;
+  }
+
+  /** True when a point, lifted off its surface, sees a direction of the sky through an opening. */
+  boolean reaches(Aperture a, double px, double py, double pz, double dx, double dy, double dz) {
+    double t = a.meets(px, py, pz, dx, dy, dz);
+    if (t < 0 || interior.faces().any(px, py, pz, dx, dy, dz, 1e-6, t - 1e-6) >= 0) {
+      return false;
+    }
+    double s = t + a.depth(cosine(a, dx, dy, dz));
+    return outdoors.open(px + s * dx, py + s * dy, pz + s * dz, dx, dy, dz);
+  }
+
+  static double cosine(Aperture a, double dx, double dy, double dz) {
+    Vec3 n = a.frame.n();
+    return Math.max(1e-9, -(dx * n.x() + dy * n.y() + dz * n.z()));
+  }
+}

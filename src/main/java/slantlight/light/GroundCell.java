@@ -1,0 +1,68 @@
+package slantlight.light;
+
+import slantlight.geom.Occluders;
+import slantlight.geom.Vec3;
+import slantlight.sky.SkyZones;
+
+/** A square of level diffuse ground, partly in the shade of the house and of blocks. */
+final class GroundCell extends OutsideCell {
+  private static final double FAR = 1e5;
+
+  private final Occluders shell;
+  private final double[] points;
+  private final boolean general;
+  private final double reflectance;
+
+  /**
+   * @param points places at which shade is tested, x, y, z in turn; none for ground beyond all
+   *     shade
+   * @param general true for the general ground, whose reflectance is a source
+   */
+  GroundCell(Occluders shell, double[] points, boolean general, double reflectance) {
+    this.shell = shell;
+    this.points = points;
+    this.general = general;
+    this.reflectance = general ? 1 : reflectance;
+  }
+
+  @Override
+  void fillDense(float[] out) {
+    double[] seen = new double[Columns.LUMPS];
+    double[] whole = new double[Columns.LUMPS];
+    for (int z = 0; z < SkyZones.COUNT; z++) {
+      Vec3 d = SkyZones.direction(z);
+      double e = d.z() * SkyZones.solidAngle(z);
+      whole[Columns.lumpOf(z)] += e;
+      seen[Columns.lumpOf(z)] += e * lit(d.x(), d.y(), d.z());
+    }
+    double k = reflectance / Math.PI;
+    int lumps = general ? Columns.LUMP_GENERAL : Columns.LUMP_FIXED;
+    for (int i = 0; i < Columns.LUMPS; i++) {
+      out[lumps + i] = (float) (k * seen[i] / whole[i]);
+    }
+    out[general ? Columns.OPEN_GENERAL : Columns.OPEN_FIXED] = (float) k;
+    out[Columns.STATED] = 1;
+  }
+
+  @Override
+  void addSun(double dx, double dy, double dz, double weight, double[] groups) {
+    if (dz > 0) {
+      groups[general ? Columns.GENERAL : Columns.FIXED] -=
+          weight * reflectance / Math.PI * dz * (1 - lit(dx, dy, dz));
+    }
+  }
+
+  /** Share of the cell that a direction of the sky reaches. */
+  double lit(double dx, double dy, double dz) {
+    if (points.length == 0) {
+      return 1;
+    }
+    int open = 0;
+    for (int i = 0; i < points.length; i += 3) {
+      if (shell.any(points[i], points[i + 1], points[i + 2], dx, dy, dz, 1e-4, FAR) < 0) {
+        open++;
+      }
+    }
+    return open / (points.length / 3.0);
+  }
+}

@@ -1,0 +1,123 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import slantlight.geom.Face;
+import slantlight.geom.Occluders;
+import slantlight.scene.House;
+import slantlight.scene.Opening;
+import slantlight.scene.OpeningKind;
+import slantlight.scene.Surface;
+
+/** The inside of the house: what blocks sight there, its rooms, passages and openings. */
+final class Interior {
+  /** Sight is followed through no more than this many passages. */
+  private static final int HOPS = 3;
+
+  /** Points are lifted by this much, m, so that their own surface does not shade them. */
+  static final double LIFT = 1e-4;
+
+  private final Occluders faces;
+  private final Map<String, Integer> roomIndex = new HashMap<>();
+  private final List<Aperture> apertures = new ArrayList<>();
+  private final int[][] near;
+  private final Aperture[][] reach;
+
+  Interior(House house, Outdoors outdoors) {
+    List<Face> list = new ArrayList<>();
+    for (Surface s : house.surfaces()) {
+      list.add(s.face());
+    }
+    faces = Occluders.of(list);
+    for (int i = 0; i < house.rooms().size(); i++) {
+      roomIndex.put(house.rooms().get(i).id(), i);
+    }
+    int n = house.rooms().size();
+    List<List<Integer>> doors = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      doors.add(new ArrayList<>());
+    }
+    for (int i = 0; i < house.openings().size(); i++) {
+      Opening o = house.openings().get(i);
+      int room = room(o.roomId());
+      if (o.kind() == OpeningKind.PASSAGE) {
+        o.toRoomId().ifPresent(id -> join(doors, room, room(id)));
+      } else {
+        apertures.add(new Aperture(i, o, room, outdoors));
+      }
+    }
+    near = new int[n][];
+    reach = new Aperture[n][];
+    for (int i = 0; i < n; i++) {
+      near[i] = within(doors, i, HOPS - 1);
+      boolean[] far = new boolean[n];
+      for (int r : within(doors, i, HOPS)) {
+        far[r] = true;
+      }
+      reach[i] = apertures.stream().filter(a -> far[a.room]).toArray(Aperture[]::new);
+    }
+  }
+
+  private static void join(List<List<Integer>> doors, int a, int b) {
+    if (!doors.get(a).contains(b)) {
+      doors.get(a).add(b);
+      doors.get(b).add(a);
+    }
+  }
+
+  /** Rooms at most that many passages away, ascending. */
+  private static int[] within(List<List<Integer>> doors, int room, int hops) {
+    java.util.TreeMap<Integer, Integer> found = new java.util.TreeMap<>();
+    found.put(room, 0);
+    java.util.ArrayDeque<Integer> open = new java.util.ArrayDeque<>(List.of(room));
+    while (!open.isEmpty()) {
+      int r = open.remove();
+      int d = found.get(r);
+      if (d < hops) {
+        for (int next : doors.get(r)) {
+          if (found.putIfAbsent(next, d + 1) == null) {
+            open.add(next);
+          }
+        }
+      }
+    }
+    return found.keySet().stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /**
+   * Number of a room.
+   *
+   * @throws IllegalArgumentException if the house has no such room
+   */
+  int room(String id) {
+    Integer i = roomIndex.get(id);
+    if (i == null) {
+      throw new IllegalArgumentException("the house has no room \"" + id + "\"");
+    }
+    return i;
+  }
+
+  /** Rooms whose surfaces may be seen from a room, itself included. */
+  int[] near(int room) {
+    return near[room];
+  }
+
+  /** Openings to the outside that may be seen from a room. */
+  Aperture[] reach(int room) {
+    return reach[room];
+  }
+
+  List<Aperture> apertures() {
+    return apertures;
+  }
+
+  Occluders faces() {
+    return faces;
+  }
+
+  boolean blocked(double ax, double ay, double az, double bx, double by, double bz) {
+    return faces.between(ax, ay, az, bx, by, bz);
+  }
+}

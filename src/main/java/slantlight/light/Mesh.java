@@ -1,0 +1,208 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.List;
+import slantlight.geom.Face;
+import slantlight.geom.Frame;
+import slantlight.geom.Rings;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.scene.Surface;
+
+/**
+ * The inside surfaces cut into patches, and the patches of each surface gathered into square
+ * groups. The patches of a group follow one another.
+ */
+final class Mesh {
+  final List<Patch> patches = new ArrayList<>();
+
+  /** First patch of each group, and the number of patches at the end. */
+  final int[] groupStart;
+
+  final int groups;
+  final double[] groupArea;
+  final Vec3[] groupCentre;
+
+  /** Radius about the centre that holds the group, m. */
+  final double[] groupRadius;
+
+  final double[] groupReflectance;
+
+  /** Groups of each room, ascending. */
+  final int[][] roomGroups;
+
+  Mesh(House house, Interior interior, TransportOptions options) {
+    double area = house.surfaces().stream().mapToDouble(s -> s.face().area()).sum();
+    double edge = Math.max(options.patchEdge(), Math.sqrt(area / options.maxPatches()));
+    List<Integer> starts = new ArrayList<>();
+    for (int s = 0; s < house.surfaces().size(); s++) {
+      cut(house.surfaces().get(s), s, interior, edge, options, starts);
+    }
+    groups = starts.size();
+    groupStart = new int[groups + 1];
+    for (int g = 0; g < groups; g++) {
+      groupStart[g] = starts.get(g);
+    }
+    groupStart[groups] = patches.size();
+    groupArea = new double[groups];
+    groupCentre = new Vec3[groups];
+    groupRadius = new double[groups];
+    groupReflectance = new double[groups];
+    List<List<Integer>> byRoom = new ArrayList<>();
+    for (int r = 0; r < house.rooms().size(); r++) {
+      byRoom.add(new ArrayList<>());
+    }
+    for (int g = 0; g < groups; g++) {
+      describe(house, g);
+      byRoom.get(patches.get(groupStart[g]).room()).add(g);
+    }
+    roomGroups =
+        byRoom.stream()
+            .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
+            .toArray(int[][]::new);
+  }
+
+  private void describe(House house, int g) {
+    Vec3 sum = Vec3.ZERO;
+    for (int p = groupStart[g]; p < groupStart[g + 1]; p++) {
+      Patch patch = patches.get(p);
+      groupArea[g] += patch.area();
+      sum = sum.plus(patch.centre().times(patch.area()));
+    }
+    groupCentre[g] = sum.times(1 / groupArea[g]);
+    for (int p = groupStart[g]; p < groupStart[g + 1]; p++) {
+      Patch patch = patches.get(p);
+      groupRadius[g] =
+          Math.max(groupRadius[g], patch.centre().distance(groupCentre[g]) + patch.edge() / 2);
+    }
+    groupReflectance[g] = house.surfaces().get(patches.get(groupStart[g]).surface()).paint().lrv();
+  }
+
+  private void cut(
+      Surface s,
+      int index,
+      Interior interior,
+      double edge,
+      TransportOptions options,
+      List<Integer> starts) {
+    Face face = s.face();
+    double[] outer = Rings.oriented(Rings.array(face.outer()), true);
+    List<double[]> holes = new ArrayList<>();
+    for (List<Vec2> h : face.holes()) {
+      holes.add(Rings.oriented(Rings.array(h), false));
+    }
+    double[] b = Rings.bounds(outer);
+    int nu = (int) Math.max(1, Math.ceil((b[2] - b[0]) / edge - 1e-9));
+    int nv = (int) Math.max(1, Math.ceil((b[3] - b[1]) / edge - 1e-9));
+    double du = (b[2] - b[0]) / nu;
+    double dv = (b[3] - b[1]) / nv;
+    int room = interior.room(s.roomId());
+    int side = options.groupSide();
+    for (int gv = 0; gv < nv; gv += side) {
+      for (int gu = 0; gu < nu; gu += side) {
+        int first = patches.size();
+        for (int v = gv; v < Math.min(nv, gv + side); v++) {
+          for (int u = gu; u < Math.min(nu, gu + side); u++) {
+            double[] cell = {
+              b[0] + u * du, b[1] + v * dv, b[0] + (u + 1) * du, b[1] + (v + 1) * dv
+            };
+            add(face, outer, holes, cell, index, room, starts.size(), options.sunSide());
+          }
+        }
+        if (patches.size() > first) {
+          starts.add(first);
+        }
+      }
+    }
+  }
+
+  private void add(
+      Face face,
+      double[] outer,
+      List<double[]> holes,
+      double[] cell,
+      int surface,
+      int room,
+      int group,
+      int sunSide) {
+    List<double[]> rings = new ArrayList<>();
+    double[] part = Rings.clip(outer, cell[0], cell[1], cell[2], cell[3]);
+    if (part.length == 0) {
+      return;
+    }
+    rings.add(part);
+    double area = Rings.area(part);
+    for (double[] hole : holes) {
+      double[] h = Rings.clip(hole, cell[0], cell[1], cell[2], cell[3]);
+      if (h.length > 0) {
+        rings.add(h);
+        area += Rings.area(h);
+      }
+    }
+    if (area < 1e-4 * (cell[2] - cell[0]) * (cell[3] - cell[1])) {
+      return;
+    }
+    boolean whole =
+        rings.size() == 1 && area > 0.999999 * (cell[2] - cell[0]) * (cell[3] - cell[1]);
+    Vec3[] sun = spread(face, cell, whole, Math.max(sunSide, 1));
+    Vec3[] probes = spread(face, cell, whole, 2);
+    Frame frame = face.frame();
+    Vec3 centre;
+    if (whole) {
+      centre = frame.toWorld(new Vec2((cell[0] + cell[2]) / 2, (cell[1] + cell[3]) / 2));
+    } else {
+      Vec3[] fine = spread(face, cell, false, 7);
+      Vec3 mean = Vec3.ZERO;
+      for (Vec3 p : fine) {
+        mean = mean.plus(p.times(1.0 / fine.length));
+      }
+      centre = fine.length > 0 ? nearest(fine, mean) : middle(frame, part);
+    }
+    patches.add(
+        new Patch(
+            patches.size(),
+            group,
+            surface,
+            room,
+            frame,
+            rings.toArray(double[][]::new),
+            area,
+            Math.max(cell[2] - cell[0], cell[3] - cell[1]),
+            centre,
+            probes.length > 0 ? probes : new Vec3[] {centre},
+            sun.length > 0 ? sun : new Vec3[] {centre}));
+  }
+
+  private static Vec3 middle(Frame frame, double[] ring) {
+    double[] m = Rings.middle(ring);
+    return frame.toWorld(new Vec2(m[0], m[1]));
+  }
+
+  private static Vec3 nearest(Vec3[] points, Vec3 to) {
+    Vec3 best = points[0];
+    for (Vec3 p : points) {
+      if (p.distance(to) < best.distance(to)) {
+        best = p;
+      }
+    }
+    return best;
+  }
+
+  /** Points of a cell on an even lattice, those off the face left out. */
+  private static Vec3[] spread(Face face, double[] cell, boolean whole, int side) {
+    List<Vec3> out = new ArrayList<>();
+    for (int j = 0; j < side; j++) {
+      for (int i = 0; i < side; i++) {
+        Vec2 q =
+            new Vec2(
+                cell[0] + (cell[2] - cell[0]) * (i + 0.5) / side,
+                cell[1] + (cell[3] - cell[1]) * (j + 0.5) / side);
+        if (whole || face.contains(q)) {
+          out.add(face.frame().toWorld(q));
+        }
+      }
+    }
+    return out.toArray(Vec3[]::new);
+  }
+}

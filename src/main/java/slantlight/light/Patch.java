@@ -1,0 +1,29 @@
+package slantlight.light;
+
+import slantlight.geom.Frame;
+import slantlight.geom.Vec3;
+
+/**
+ * A small piece of an inside surface.
+ *
+ * @param rings outer rings counter-clockwise and holes clockwise, plane coordinates of the frame
+ * @param centre a point of it
+ * @param probes points of it at which light is computed, spread evenly
+ * @param sunProbes points of it at which the sun is tested, spread evenly
+ */
+record Patch(
+    int index,
+    int group,
+    int surface,
+    int room,
+    Frame frame,
+    double[][] rings,
+    double area,
+    double edge,
+    Vec3 centre,
+    Vec3[] probes,
+    Vec3[] sunProbes) {
+  Vec3 normal() {
+    return frame.n();
+  }
+}

@@ -1,0 +1,270 @@
+package slantlight.light;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.units.Progress;
+
+/** Illuminance of every patch for every unit source, and for one sun that stands between nodes. */
+final class RoomLight {
+  final Mesh mesh;
+  final Exchange exchange;
+  private final Columns columns;
+  private final Interior interior;
+  private final Beam beam;
+  private final Exposure[] exposures;
+
+  /** Total illuminance by patch and column, lx per unit source. */
+  private final float[][] light;
+
+  /** Area mean of {@link #light} over each group. */
+  private final float[][] groupLight;
+
+  /** Direct illuminance by patch and dense column, for the energy balance. */
+  private final float[][] directDense;
+
+  RoomLight(
+      House house,
+      Columns columns,
+      Interior interior,
+      Sights sights,
+      LampLight lamps,
+      Beam beam,
+      TransportOptions options,
+      Progress progress) {
+    this.columns = columns;
+    this.interior = interior;
+    this.beam = beam;
+    mesh = new Mesh(house, interior, options);
+    exchange = new Exchange(mesh, interior, sights, progress);
+    int n = mesh.patches.size();
+    exposures = new Exposure[n];
+    light = new float[n][];
+    directDense = new float[n][];
+    Tally tally = new Tally("light on the inside surfaces", n, progress);
+    IntStream.range(0, n)
+        .parallel()
+        .forEach(
+            i -> {
+              exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
+              light[i] = direct(i);
+              directDense[i] = java.util.Arrays.copyOf(light[i], columns.dense);
+              tally.one();
+            });
+    progress.at("light bounced inside", 0);
+    exchange.solve(light);
+    groupLight = new float[mesh.groups][];
+    IntStream.range(0, mesh.groups).parallel().forEach(g -> groupLight[g] = mean(g, light));
+    progress.at("light bounced inside", 1);
+  }
+
+  private Exposure expose(Patch patch, Sight sight, LampLight lamps) {
+    Exposure out = new Exposure(1, columns.lamps);
+    Vec3 n = patch.normal();
+    double share = 1.0 / patch.probes().length;
+    double[] w = new double[1];
+    for (Vec3 p : patch.probes()) {
+      sight.outside(
+          patch.room(),
+          p,
+          n,
+          (a, dx, dy, dz, weight, view) -> {
+            w[0] = share * Math.max(0, dx * n.x() + dy * n.y() + dz * n.z());
+            out.add(view, w, weight);
+          });
+      lamps.at(
+          patch.room(),
+          p,
+          n,
+          (lamp, dx, dy, dz, lux) -> {
+            w[0] = share * (dx * n.x() + dy * n.y() + dz * n.z());
+            out.addLamp(lamp, w, lux);
+          });
+    }
+    return out;
+  }
+
+  private float[] direct(int i) {
+    float[][] out = new float[1][columns.total];
+    exposures[i].addTo(out, columns);
+    int first = columns.sun(Columns.INSIDE);
+    for (int k = 0; k < columns.nodes.size(); k++) {
+      out[0][first + k] += (float) beamOn(mesh.patches.get(i), columns.nodes.get(k));
+    }
+    return out[0];
+  }
+
+  /** Illuminance of a patch by the beam of a sun of unit normal illuminance. */
+  private double beamOn(Patch patch, Vec3 sun) {
+    Vec3 n = patch.normal();
+    double cos = sun.dot(n);
+    if (cos <= 0 || sun.z() <= 0) {
+      return 0;
+    }
+    double sum = 0;
+    double e = Interior.LIFT;
+    for (Vec3 p : patch.sunProbes()) {
+      Aperture a =
+          beam.through(
+              patch.room(),
+              p.x() + n.x() * e,
+              p.y() + n.y() * e,
+              p.z() + n.z() * e,
+              sun.x(),
+              sun.y(),
+              sun.z());
+      if (a != null) {
+        sum += a.transmittance(Beam.cosine(a, sun.x(), sun.y(), sun.z()));
+      }
+    }
+    return cos * sum / patch.sunProbes().length;
+  }
+
+  private float[] mean(int g, float[][] by) {
+    float[] out = new float[by[mesh.groupStart[g]].length];
+    for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
+      Exposure.addScaled(out, (float) (mesh.patches.get(p).area() / mesh.groupArea[g]), by[p]);
+    }
+    return out;
+  }
+
+  /** Illuminance by column of a patch, or of a whole group when the patch is -1. */
+  float[] response(int group, int patch) {
+    return patch < 0 ? groupLight[group] : light[patch];
+  }
+
+  double reflectance(int group) {
+    return mesh.groupReflectance[group];
+  }
+
+  /** One moment's light, the sun where it really stands. */
+  Moment moment(LightState state) {
+    float[] sources = new float[columns.dense];
+    columns.fill(state, sources, 0, 1);
+    Vec3 sun = state.sky().sun();
+    double lux = state.sky().sunNormalLux();
+    double[] factors = {
+      lux, lux * Columns.generalFactor(state.sky()), lux * Columns.fixedFactor(state.sky())
+    };
+    Map<OutsideCell, double[]> cellSun = new ConcurrentHashMap<>();
+    int n = mesh.patches.size();
+    float[][] bySun = new float[n][1];
+    boolean shines = lux > 0 && sun.z() > 0;
+    if (shines) {
+      IntStream.range(0, n)
+          .parallel()
+          .forEach(
+              i -> {
+                double[] groups = new double[Columns.GROUPS];
+                exposures[i].addSun(0, sun, cellSun, groups);
+                groups[Columns.INSIDE] += beamOn(mesh.patches.get(i), sun);
+                bySun[i][0] =
+                    (float)
+                        (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
+              });
+    }
+    double[] direct = new double[n];
+    for (int i = 0; i < n; i++) {
+      direct[i] = bySun[i][0];
+    }
+    if (shines) {
+      exchange.solve(bySun);
+    }
+    double[] total = new double[n];
+    IntStream.range(0, n)
+        .parallel()
+        .forEach(
+            i -> {
+              total[i] = bySun[i][0] + columns.denseValue(light[i], sources);
+              direct[i] += columns.denseValue(directDense[i], sources);
+            });
+    double[] means = new double[mesh.groups];
+    for (Patch p : mesh.patches) {
+      means[p.group()] += total[p.index()] * p.area() / mesh.groupArea[p.group()];
+    }
+    return new Moment(state, sources, factors, shines, direct, total, means);
+  }
+
+  /** The light of one moment on every patch. */
+  final class Moment {
+    private final LightState state;
+    private final float[] sources;
+    private final double[] factors;
+    private final boolean shines;
+    private final Map<OutsideCell, Double> luminances = new ConcurrentHashMap<>();
+    private final double[] direct;
+    private final double[] total;
+    private final double[] groupMeans;
+
+    Moment(
+        LightState state,
+        float[] sources,
+        double[] factors,
+        boolean shines,
+        double[] direct,
+        double[] total,
+        double[] groupMeans) {
+      this.state = state;
+      this.sources = sources;
+      this.factors = factors;
+      this.shines = shines;
+      this.direct = direct;
+      this.total = total;
+      this.groupMeans = groupMeans;
+    }
+
+    LightState state() {
+      return state;
+    }
+
+    /** Illuminance of a patch, lx. */
+    double illuminance(int patch) {
+      return total[patch];
+    }
+
+    /** Luminance of a patch, or the mean of its group when the patch is -1, cd/m2. */
+    double luminance(int group, int patch) {
+      return (patch < 0 ? groupMeans[group] : total[patch]) * reflectance(group) / Math.PI;
+    }
+
+    /** Luminance of something outside, cd/m2. */
+    double luminance(OutsideCell cell) {
+      return luminances.computeIfAbsent(
+          cell,
+          c -> {
+            double l = columns.denseValue(c.response(columns), sources);
+            if (shines) {
+              double[] g = Exposure.sunOf(c, state.sky().sun());
+              l += factors[0] * g[0] + factors[1] * g[1] + factors[2] * g[2];
+            }
+            return Math.max(0, l);
+          });
+    }
+
+    /** Flux that enters, is absorbed by surfaces and leaves again through openings, lm. */
+    EnergyBalance balance() {
+      double in = 0;
+      double kept = 0;
+      double out = 0;
+      for (Patch p : mesh.patches) {
+        int i = p.index();
+        double rho = reflectance(p.group());
+        in += direct[i] * p.area();
+        kept += total[i] * (1 - rho) * p.area();
+        out += total[i] * rho * p.area() * exchange.openShare(i);
+      }
+      return new EnergyBalance(in, kept, out);
+    }
+  }
+
+  List<Patch> patches() {
+    return mesh.patches;
+  }
+
+  int roomOf(String id) {
+    return interior.room(id);
+  }
+}

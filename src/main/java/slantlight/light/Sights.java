@@ -1,0 +1,14 @@
+package slantlight.light;
+
+/** One {@link Sight} for each thread. */
+final class Sights {
+  private final ThreadLocal<Sight> local;
+
+  Sights(Interior interior, Outdoors outdoors, double coneAngle) {
+    local = ThreadLocal.withInitial(() -> new Sight(interior, outdoors, coneAngle));
+  }
+
+  Sight get() {
+    return local.get();
+  }
+}

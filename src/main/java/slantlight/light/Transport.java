@@ -1,0 +1,289 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import slantlight.geom.Frame;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.scene.PrescribedLight;
+import slantlight.sky.SunGrid;
+import slantlight.units.Progress;
+
+/**
+ * Light in one house: openings looked through cone by cone to sky, ground, water and blocks;
+ * diffuse radiosity inside; lamps; and the sun's own beam.
+ *
+ * <p>Left out, and so to be remembered by who reads the numbers: light bounced by window reveals
+ * and by the inside of the glass, light that outside walls throw on one another and on the ground,
+ * mirror reflection inside.
+ */
+public final class Transport implements LightModel {
+  private static final int MOMENTS_KEPT = 8;
+
+  private final House house;
+  private final Columns columns;
+  private final Outdoors outdoors;
+  private final Interior interior;
+  private final Sights sights;
+  private final LampLight lamps;
+  private final Beam beam;
+  private final RoomLight rooms;
+  private final Bounce bounce;
+  private final Sources names;
+  private final Map<LightState, RoomLight.Moment> moments =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<LightState, RoomLight.Moment> eldest) {
+          return size() > MOMENTS_KEPT;
+        }
+      };
+
+  private Transport(House house, TransportOptions options, Progress progress) {
+    this.house = house;
+    columns = new Columns(house.lamps().size(), grid(house, options));
+    outdoors = new Outdoors(house, columns);
+    interior = new Interior(house, outdoors);
+    sights = new Sights(interior, outdoors, options.coneAngle());
+    lamps = new LampLight(house, interior);
+    beam = new Beam(interior, outdoors);
+    rooms = new RoomLight(house, columns, interior, sights, lamps, beam, options, progress);
+    bounce = new Bounce(rooms.mesh, interior);
+    names = new Sources(house);
+  }
+
+  /**
+   * Prepares a house: meshes it, finds what each patch sees and solves the bounced light for every
+   * unit source.
+   *
+   * @throws java.util.concurrent.CancellationException if the progress says so
+   */
+  public static Transport of(House house, TransportOptions options, Progress progress) {
+    return new Transport(house, options, progress);
+  }
+
+  private static SunGrid grid(House house, TransportOptions options) {
+    return house
+        .prescribed()
+        .flatMap(PrescribedLight::sunDirection)
+        .map(d -> SunGrid.fixed(d.unit()))
+        .orElseGet(() -> SunGrid.of(house.site().latitudeDeg(), options.sunStepDeg()));
+  }
+
+  @Override
+  public House house() {
+    return house;
+  }
+
+  @Override
+  public boolean sees(Vec3 a, Vec3 b) {
+    return !interior.blocked(a.x(), a.y(), a.z(), b.x(), b.y(), b.z());
+  }
+
+  @Override
+  public IncidentField incident(SamplePoint at, LightState state) {
+    RoomLight.Moment moment = moment(state);
+    List<Incident> list = direct(at, moment);
+    Frame f = at.frame();
+    bounce.at(
+        interior.room(at.roomId()),
+        f.origin(),
+        f.n(),
+        (group, patch, dx, dy, dz, weight) -> {
+          double lux = weight * moment.luminance(group, patch);
+          if (lux > 0) {
+            list.add(new Incident(new Vec3(dx, dy, dz), lux, Sources.BOUNCED));
+          }
+        });
+    return new IncidentField(at, list);
+  }
+
+  @Override
+  public IncidentField direct(SamplePoint at, LightState state) {
+    return new IncidentField(at, direct(at, moment(state)));
+  }
+
+  private List<Incident> direct(SamplePoint at, RoomLight.Moment moment) {
+    List<Incident> list = new ArrayList<>();
+    LightState state = moment.state();
+    Frame f = at.frame();
+    int room = interior.room(at.roomId());
+    sun(at, room, state, list);
+    sights
+        .get()
+        .outside(
+            room,
+            f.origin(),
+            f.n(),
+            (a, dx, dy, dz, weight, view) -> {
+              double lux = weight * luminance(view, moment);
+              if (lux > 0) {
+                list.add(new Incident(new Vec3(dx, dy, dz), lux, names.through(view.kind, a)));
+              }
+            });
+    lamps.at(
+        room,
+        f.origin(),
+        f.n(),
+        (lamp, dx, dy, dz, lux) -> {
+          double lit = lux * state.lampShares().get(lamp);
+          if (lit > 0) {
+            list.add(new Incident(new Vec3(dx, dy, dz), lit, names.lamp(lamp)));
+          }
+        });
+    return list;
+  }
+
+  private void sun(SamplePoint at, int room, LightState state, List<Incident> list) {
+    Vec3 d = state.sky().sun();
+    Vec3 n = at.frame().n();
+    if (state.sky().sunNormalLux() <= 0 || d.dot(n) <= 0) {
+      return;
+    }
+    Vec3 p = at.frame().origin().plus(n.times(Interior.LIFT));
+    Aperture a = beam.through(room, p.x(), p.y(), p.z(), d.x(), d.y(), d.z());
+    if (a != null) {
+      double t = a.transmittance(Beam.cosine(a, d.x(), d.y(), d.z()));
+      list.add(new Incident(d, t * state.sky().sunNormalLux(), names.through(SourceKind.SUN, a)));
+    }
+  }
+
+  private double luminance(View view, RoomLight.Moment moment) {
+    LightState state = moment.state();
+    double sum = 0;
+    if (view.zone >= 0) {
+      sum +=
+          view.zoneWeight
+              * state.sky().luminance().toward(view.skyX, view.skyY, Math.max(1e-6, view.skyZ));
+    }
+    if (view.cell != null && view.cellWeight != 0) {
+      sum += view.cellWeight * moment.luminance(view.cell);
+    }
+    if (view.mirrored != null) {
+      sum += view.mirroredWeight * moment.luminance(view.mirrored);
+    }
+    Vec3 s = state.sky().sun();
+    if (view.mirror != null && state.sky().sunNormalLux() > 0 && s.z() > 0) {
+      double g = view.glitter(s.x(), s.y(), s.z());
+      if (g > 1e-9) {
+        sum += g * state.sky().sunNormalLux() * view.place.lit(s.x(), s.y(), s.z());
+      }
+    }
+    return sum;
+  }
+
+  private RoomLight.Moment moment(LightState state) {
+    synchronized (moments) {
+      RoomLight.Moment kept = moments.get(state);
+      if (kept != null) {
+        return kept;
+      }
+    }
+    RoomLight.Moment made = rooms.moment(state);
+    synchronized (moments) {
+      moments.put(state, made);
+    }
+    return made;
+  }
+
+  @Override
+  public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
+    if (points.size() != kernels.size()) {
+      throw new IllegalArgumentException(
+          points.size() + " points but " + kernels.size() + " kernels");
+    }
+    Coefficients.Sample[] samples = new Coefficients.Sample[points.size()];
+    Tally tally = new Tally("light at the samples", samples.length, progress);
+    IntStream.range(0, samples.length)
+        .parallel()
+        .forEach(
+            i -> {
+              samples[i] = Coefficients.Sample.of(rows(points.get(i), kernels.get(i)), columns);
+              tally.one();
+            });
+    return new Coefficients(columns, samples);
+  }
+
+  /** Responses of one sample's rows to every unit source. */
+  private float[][] rows(SamplePoint at, Kernel kernel) {
+    int count = kernel.rows();
+    float[][] out = new float[count][columns.total];
+    Exposure exposure = new Exposure(count, columns.lamps);
+    Frame f = at.frame();
+    int room = interior.room(at.roomId());
+    double[] w = new double[count];
+    sights
+        .get()
+        .outside(
+            room,
+            f.origin(),
+            f.n(),
+            (a, dx, dy, dz, weight, view) -> {
+              weigh(kernel, f, dx, dy, dz, w);
+              exposure.add(view, w, weight);
+            });
+    lamps.at(
+        room,
+        f.origin(),
+        f.n(),
+        (lamp, dx, dy, dz, lux) -> {
+          weigh(kernel, f, dx, dy, dz, w);
+          exposure.addLamp(lamp, w, lux);
+        });
+    exposure.addTo(out, columns);
+    bounce.at(
+        room,
+        f.origin(),
+        f.n(),
+        (group, patch, dx, dy, dz, weight) -> {
+          weigh(kernel, f, dx, dy, dz, w);
+          double k = weight * rooms.reflectance(group) / Math.PI;
+          float[] response = rooms.response(group, patch);
+          for (int r = 0; r < count; r++) {
+            Exposure.addScaled(out[r], (float) (k * w[r]), response);
+          }
+        });
+    return out;
+  }
+
+  private static void weigh(Kernel kernel, Frame f, double dx, double dy, double dz, double[] out) {
+    Vec3 u = f.u();
+    Vec3 v = f.v();
+    Vec3 n = f.n();
+    kernel.weigh(
+        dx * u.x() + dy * u.y() + dz * u.z(),
+        dx * v.x() + dy * v.y() + dz * v.z(),
+        Math.max(1e-9, dx * n.x() + dy * n.y() + dz * n.z()),
+        out);
+  }
+
+  @Override
+  public SunBeams beams(List<SamplePoint> points) {
+    return new SunBeamTests(beam, interior, points);
+  }
+
+  /** Where the light of a moment goes. */
+  public EnergyBalance energy(LightState state) {
+    return moment(state).balance();
+  }
+
+  /** Light on the inside surfaces, patch by patch, for drawing. */
+  public List<PatchLight> surfaceLight(LightState state) {
+    RoomLight.Moment moment = moment(state);
+    return rooms.patches().stream()
+        .map(
+            p ->
+                new PatchLight(
+                    house.surfaces().get(p.surface()).id(),
+                    p.frame().toPlane(p.centre()),
+                    p.area(),
+                    moment.illuminance(p.index())))
+        .toList();
+  }
+
+  RoomLight roomLight() {
+    return rooms;
+  }
+}

@@ -1,0 +1,174 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import slantlight.TestHouses;
+import slantlight.geom.Frame;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.scene.Lamp;
+import slantlight.scene.Opening;
+import slantlight.scene.Outside;
+import slantlight.scene.Paint;
+import slantlight.scene.PrescribedLight;
+import slantlight.scene.Sheen;
+import slantlight.scene.Surface;
+import slantlight.sky.CieSky;
+import slantlight.sky.SkyState;
+
+/** Variations of the test houses, states and kernels for the tests of light. */
+public final class LightHouses {
+  /** Coarser than the default, for quick tests. */
+  public static final TransportOptions QUICK = new TransportOptions(0.8, 3, 0.15, 15, 2, 8000);
+
+  /** Illuminance and light vector: rows n, u, v. */
+  public static final Kernel VECTOR =
+      new Kernel() {
+        @Override
+        public int rows() {
+          return 3;
+        }
+
+        @Override
+        public void weigh(double wu, double wv, double wn, double[] out) {
+          out[0] = wn;
+          out[1] = wu;
+          out[2] = wv;
+        }
+      };
+
+  private LightHouses() {}
+
+  /** The house with every surface painted the same. */
+  public static House painted(House h, double lrv) {
+    List<Surface> surfaces = h.surfaces().stream().map(s -> paint(s, lrv)).toList();
+    return with(h, surfaces, h.openings(), h.lamps(), h.outside(), h.prescribed());
+  }
+
+  private static Surface paint(Surface s, double lrv) {
+    return new Surface(
+        s.id(),
+        s.label(),
+        s.roomId(),
+        s.kind(),
+        s.face(),
+        new Paint(lrv, Sheen.FLAT),
+        s.boarded(),
+        s.framing(),
+        s.boards(),
+        s.level(),
+        s.covered(),
+        s.joints());
+  }
+
+  public static House with(House h, Outside outside) {
+    return with(h, h.surfaces(), h.openings(), h.lamps(), outside, h.prescribed());
+  }
+
+  public static House withLamps(House h, Lamp... lamps) {
+    return with(h, h.surfaces(), h.openings(), List.of(lamps), h.outside(), h.prescribed());
+  }
+
+  public static House withSun(House h, Vec3 sun) {
+    PrescribedLight light =
+        new PrescribedLight(Optional.of(sun), 100_000, 5, 5000, java.util.OptionalDouble.empty());
+    return with(h, h.surfaces(), h.openings(), h.lamps(), h.outside(), Optional.of(light));
+  }
+
+  /** The house with its single opening changed. */
+  public static House withOpening(House h, java.util.function.UnaryOperator<Opening> change) {
+    List<Opening> openings = new ArrayList<>(h.openings());
+    openings.set(0, change.apply(openings.get(0)));
+    return with(h, h.surfaces(), openings, h.lamps(), h.outside(), h.prescribed());
+  }
+
+  public static House with(
+      House h,
+      List<Surface> surfaces,
+      List<Opening> openings,
+      List<Lamp> lamps,
+      Outside outside,
+      Optional<PrescribedLight> prescribed) {
+    return new House(
+        h.name(),
+        h.note(),
+        h.site(),
+        h.rooms(),
+        surfaces,
+        openings,
+        lamps,
+        outside,
+        h.eyes(),
+        h.rates(),
+        prescribed,
+        h.scale());
+  }
+
+  /** An empty hole: no glass, no frame. */
+  public static Opening bare(Opening o) {
+    return new Opening(
+        o.id(),
+        o.label(),
+        o.roomId(),
+        o.kind(),
+        o.surfaceId(),
+        o.toRoomId(),
+        o.face(),
+        1,
+        0,
+        0,
+        0,
+        Optional.empty());
+  }
+
+  /** No sun; even sky and ground. */
+  public static LightState even(House h, double skyLuminance, double groundLuminance) {
+    CieSky sky = CieSky.ofZenith(CieSky.UNIFORM, Vec3.UP, skyLuminance);
+    return state(h, new SkyState(Vec3.UP, 0, sky, Math.PI * skyLuminance, 0.2, groundLuminance), 1);
+  }
+
+  /** Sun and an even sky over ground of reflectance 0.2. */
+  public static LightState sunny(House h, Vec3 sun, double beam, double skyLuminance) {
+    CieSky sky = CieSky.ofZenith(CieSky.UNIFORM, sun, skyLuminance);
+    return state(h, new SkyState(sun, beam, sky, Math.PI * skyLuminance, 0.2, Double.NaN), 0);
+  }
+
+  public static LightState state(House h, SkyState sky, double lampShare) {
+    return new LightState(sky, Collections.nCopies(h.lamps().size(), lampShare));
+  }
+
+  /** A point of a ceiling. */
+  public static SamplePoint below(double x, double y, double z) {
+    return new SamplePoint(Frame.of(new Vec3(x, y, z), Vec3.EAST, Vec3.DOWN), "room");
+  }
+
+  public static SamplePoint at(Vec3 p, Vec3 u, Vec3 n) {
+    return new SamplePoint(Frame.of(p, u, n), "room");
+  }
+
+  /** A closed box: no window at all. */
+  public static House closedBox(double w, double d, double h, double lrv) {
+    House box = TestHouses.boxRoom(w, d, h, 1, 2, 1, 2, lrv);
+    List<Surface> surfaces = new ArrayList<>();
+    for (Surface s : box.surfaces()) {
+      Surface whole =
+          new Surface(
+              s.id(),
+              s.label(),
+              s.roomId(),
+              s.kind(),
+              slantlight.geom.Face.of(s.face().frame(), s.face().outer()),
+              new Paint(lrv, Sheen.FLAT),
+              s.boarded(),
+              s.framing(),
+              s.boards(),
+              s.level(),
+              s.covered(),
+              s.joints());
+      surfaces.add(whole);
+    }
+    return with(box, surfaces, List.of(), List.of(), box.outside(), Optional.empty());
+  }
+}
