@@ -40,14 +40,14 @@ public final class Program implements AutoCloseable {
   private final Map<String, Integer> places = new HashMap<>();
 
   /**
-   * Compiles {@code name.vert} and {@code name.frag}. A line {@code //! include file} is replaced
+   * Compiles {@code vertexName.vert} and {@code fragmentName.frag}. A line {@code //! include file} is replaced
    * by that file's text.
    *
    * @throws IllegalStateException with the driver's log when they do not compile
    */
-  public Program(String name) {
-    int vertex = compile(GL_VERTEX_SHADER, name + ".vert");
-    int fragment = compile(GL_FRAGMENT_SHADER, name + ".frag");
+  public Program(String vertexName, String fragmentName) {
+    int vertex = compile(GL_VERTEX_SHADER, vertexName + ".vert");
+    int fragment = compile(GL_FRAGMENT_SHADER, fragmentName + ".frag");
     id = glCreateProgram();
     glAttachShader(id, vertex);
     glAttachShader(id, fragment);
@@ -55,7 +55,7 @@ public final class Program implements AutoCloseable {
     glDeleteShader(vertex);
     glDeleteShader(fragment);
     if (glGetProgrami(id, GL_LINK_STATUS) == 0) {
-      throw new IllegalStateException(name + ": " + glGetProgramInfoLog(id));
+      throw new IllegalStateException(vertexName + ", " + fragmentName + ": " + glGetProgramInfoLog(id));
     }
   }
 

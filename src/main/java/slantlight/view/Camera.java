@@ -1,0 +1,85 @@
+package slantlight.view;
+
+import org.joml.Matrix4f;
+import org.joml.Vector3f;
+import org.joml.Vector4f;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.view.draw.Box;
+
+/**
+ * Where the picture is taken from.
+ *
+ * @param eye world, m
+ * @param azimuth of the direction looked in, radians clockwise from north
+ * @param altitude of the direction looked in, radians
+ * @param fieldOfView vertical angle of view, radians
+ */
+record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
+  static final double NEAR = 0.05;
+  static final double FAR = 2000;
+  private static final double STEEPEST = Math.toRadians(89);
+
+  /** Looking at a point from a direction and distance: the view from outside. */
+  static Camera around(Vec3 target, double azimuth, double altitude, double distance) {
+    double a = Math.max(-STEEPEST, Math.min(STEEPEST, altitude));
+    Vec3 away = Vec3.ofAzimuthAltitude(azimuth, a);
+    return new Camera(
+        target.plus(away.times(distance)), azimuth + Math.PI, -a, Math.toRadians(32));
+  }
+
+  /** Looking from an eye toward a point with a wide lens: the view of a person. */
+  static Camera from(Vec3 eye, Vec3 target) {
+    Vec3 d = target.minus(eye);
+    return new Camera(eye, d.azimuth(), limit(d.altitude()), Math.toRadians(58));
+  }
+
+  private static double limit(double altitude) {
+    return Math.max(-STEEPEST, Math.min(STEEPEST, altitude));
+  }
+
+  Vec3 forward() {
+    return Vec3.ofAzimuthAltitude(azimuth, altitude);
+  }
+
+  Camera turned(double dAzimuth, double dAltitude) {
+    return new Camera(eye, azimuth + dAzimuth, limit(altitude + dAltitude), fieldOfView);
+  }
+
+  Camera movedTo(Vec3 place) {
+    return new Camera(place, azimuth, altitude, fieldOfView);
+  }
+
+  Matrix4f matrix(double aspect) {
+    Vector3f e = new Vector3f((float) eye.x(), (float) eye.y(), (float) eye.z());
+    Vec3 f = forward();
+    return new Matrix4f()
+        .perspective((float) fieldOfView, (float) aspect, (float) NEAR, (float) FAR)
+        .lookAt(
+            e, new Vector3f(e).add((float) f.x(), (float) f.y(), (float) f.z()), new Vector3f(0, 0, 1));
+  }
+
+  /** Where a world point lands in a picture box, or null when it is behind the eye. */
+  Vec2 project(Vec3 p, Box picture) {
+    Vector4f v =
+        matrix(picture.w() / picture.h())
+            .transform(new Vector4f((float) p.x(), (float) p.y(), (float) p.z(), 1));
+    if (v.w <= NEAR) {
+      return null;
+    }
+    return new Vec2(
+        picture.x() + (v.x / v.w + 1) / 2 * picture.w(),
+        picture.y() + (1 - v.y / v.w) / 2 * picture.h());
+  }
+
+  /** Unit direction of the ray through a point of a picture box. */
+  Vec3 ray(double x, double y, Box picture) {
+    double t = Math.tan(fieldOfView / 2);
+    double sx = (2 * (x - picture.x()) / picture.w() - 1) * t * picture.w() / picture.h();
+    double sy = (1 - 2 * (y - picture.y()) / picture.h()) * t;
+    Vec3 f = forward();
+    Vec3 right = Vec3.ofAzimuthAltitude(azimuth + Math.PI / 2, 0);
+    Vec3 up = right.cross(f);
+    return f.plus(right.times(sx)).plus(up.times(sy)).unit();
+  }
+}
