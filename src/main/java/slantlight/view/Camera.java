@@ -1,5 +1,6 @@
 package slantlight.view;
 
+import java.util.List;
 import org.joml.Matrix4f;
 import org.joml.Vector3f;
 import org.joml.Vector4f;
@@ -24,8 +25,30 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
   static Camera around(Vec3 target, double azimuth, double altitude, double distance) {
     double a = Math.max(-STEEPEST, Math.min(STEEPEST, altitude));
     Vec3 away = Vec3.ofAzimuthAltitude(azimuth, a);
-    return new Camera(
-        target.plus(away.times(distance)), azimuth + Math.PI, -a, Math.toRadians(32));
+    return new Camera(target.plus(away.times(distance)), azimuth + Math.PI, -a, Math.toRadians(32));
+  }
+
+  /** From outside, as near as keeps all points inside a picture of that aspect. */
+  static Camera fitting(
+      List<Vec3> points, Vec3 target, double azimuth, double altitude, double aspect) {
+    double near = 0.5;
+    double far = 1000;
+    Box picture = new Box(0, 0, aspect, 1);
+    Box inside = picture.inset(0.07 * aspect, 0.07);
+    for (int i = 0; i < 40; i++) {
+      double d = Math.sqrt(near * far);
+      Camera c = around(target, azimuth, altitude, d);
+      boolean fits =
+          points.stream()
+              .map(p -> c.project(p, picture))
+              .allMatch(p -> p != null && inside.contains(p.x(), p.y()));
+      if (fits) {
+        far = d;
+      } else {
+        near = d;
+      }
+    }
+    return around(target, azimuth, altitude, far);
   }
 
   /** Looking from an eye toward a point with a wide lens: the view of a person. */
@@ -56,7 +79,9 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
     return new Matrix4f()
         .perspective((float) fieldOfView, (float) aspect, (float) NEAR, (float) FAR)
         .lookAt(
-            e, new Vector3f(e).add((float) f.x(), (float) f.y(), (float) f.z()), new Vector3f(0, 0, 1));
+            e,
+            new Vector3f(e).add((float) f.x(), (float) f.y(), (float) f.z()),
+            new Vector3f(0, 0, 1));
   }
 
   /** Where a world point lands in a picture box, or null when it is behind the eye. */

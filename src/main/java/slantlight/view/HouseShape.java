@@ -77,8 +77,7 @@ final class HouseShape {
       Vec2 to = a.plus(d.times(length * (i + 1) / pieces));
       Geometry quad =
           Outlines.polygon(
-              List.of(
-                  from.minus(across), to.minus(across), to.plus(across), from.plus(across)));
+              List.of(from.minus(across), to.minus(across), to.plus(across), from.plus(across)));
       Outlines.triangles(
           Outlines.common(region, quad),
           t -> {
@@ -110,6 +109,18 @@ final class HouseShape {
 
   Vec3 middle() {
     return low.plus(high).times(0.5);
+  }
+
+  /** The eight corners of the box round the house. */
+  List<Vec3> boxCorners() {
+    List<Vec3> out = new ArrayList<>();
+    for (double x : new double[] {low.x(), high.x()}) {
+      for (double y : new double[] {low.y(), high.y()}) {
+        out.add(new Vec3(x, y, low.z()));
+        out.add(new Vec3(x, y, high.z()));
+      }
+    }
+    return out;
   }
 
   /** Radius of the ball round the house, m. */

@@ -10,6 +10,8 @@ final class JointColours {
   /** Hours a year at or above "plain" that are coloured like the top of each band. */
   private static final double HOURS_PER_SHOWING = 60;
 
+  private static final int PLAIN = List.of(Band.values()).indexOf(Band.PLAIN);
+
   private final Stage.Measure measure;
   private final MomentShowing moment;
 
@@ -38,8 +40,7 @@ final class JointColours {
     return switch (measure) {
       case YEAR -> along(joint.profile(), t);
       case MOMENT -> along(moment.along(joint), t);
-      case HOURS ->
-          joint.atLevel(4).expectedHours().get(Band.PLAIN.ordinal()) / HOURS_PER_SHOWING;
+      case HOURS -> joint.atLevel(4).expectedHours().get(PLAIN) / HOURS_PER_SHOWING;
     };
   }
 

@@ -117,10 +117,7 @@ final class PaintedHouse implements AutoCloseable {
     if (s.kind() == SurfaceKind.FLOOR) {
       return Palette.BOARDS;
     }
-    return model
-        .verdict(s.id())
-        .map(v -> Palette.ofLevel(v.level()))
-        .orElse(Palette.PLASTER);
+    return model.verdict(s.id()).map(v -> Palette.ofLevel(v.level())).orElse(Palette.PLASTER);
   }
 
   /** How bright a face of the model is, by where it looks: a drawing convention, not light. */
@@ -171,8 +168,7 @@ final class PaintedHouse implements AutoCloseable {
 
   private static void ring(Vertices out, ViewModel model, slantlight.board.Joint joint) {
     Frame f = model.house().surface(ViewModel.surfaceOf(joint.id())).face().frame();
-    outline(
-        out, f, quad(joint, model.featherWidth().applyAsDouble(joint)), Palette.INK, 1);
+    outline(out, f, quad(joint, model.featherWidth().applyAsDouble(joint)), Palette.INK, 1);
   }
 
   /** Corners of a joint's band, plane coordinates. */

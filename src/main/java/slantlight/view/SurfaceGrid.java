@@ -51,7 +51,8 @@ final class SurfaceGrid {
         if (!prepared.intersects(cell)) {
           continue;
         }
-        Geometry part = prepared.covers(cell) ? cell : Outlines.common(region, cell);
+        boolean full = prepared.covers(cell);
+        Geometry part = full ? cell : Outlines.common(region, cell);
         if (Outlines.polygons(part).isEmpty()) {
           continue;
         }
@@ -61,7 +62,7 @@ final class SurfaceGrid {
           pull[n] = pull[n] == null ? middle : pull[n].plus(middle);
           pulls[n]++;
         }
-        if (part == cell) {
+        if (full) {
           int[] p = new int[4];
           for (int k = 0; k < 4; k++) {
             if (nodePoint[corners[k]] < 0) {
@@ -181,5 +182,13 @@ final class SurfaceGrid {
   }
 
   /** Four nodes and their weights, which sum to 1. */
-  record Blend(int[] nodes, double[] weights) {}
+  static final class Blend {
+    final int[] nodes;
+    final double[] weights;
+
+    private Blend(int[] nodes, double[] weights) {
+      this.nodes = nodes;
+      this.weights = weights;
+    }
+  }
 }

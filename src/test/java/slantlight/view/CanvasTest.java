@@ -25,8 +25,16 @@ class CanvasTest {
       GL11C.glClear(GL11C.GL_COLOR_BUFFER_BIT | GL11C.GL_STENCIL_BUFFER_BIT);
       canvas.begin(640, 200, 1);
       canvas.fill(new Box(0, 0, 320, 200), Palette.ACCENT);
-      canvas.text(new Box(330, 20, 300, 40), Type.strong(28), Canvas.Align.LEFT, "Slant 14:35 é 12° × 0123456789");
-      canvas.text(new Box(330, 70, 300, 40), Type.plain(14), Canvas.Align.LEFT, "1111 0000 – “—” · → ≥ m² ½");
+      canvas.text(
+          new Box(330, 20, 300, 40),
+          Type.strong(28),
+          Canvas.Align.LEFT,
+          "Slant 14:35 é 12° × 0123456789");
+      canvas.text(
+          new Box(330, 70, 300, 40),
+          Type.plain(14),
+          Canvas.Align.LEFT,
+          "1111 0000 – “—” · → ≥ m² ½");
       canvas.end();
       Pixels p = target.read();
       gl.check();

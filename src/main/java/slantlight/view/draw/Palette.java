@@ -4,8 +4,8 @@ import java.util.List;
 import slantlight.score.Band;
 
 /**
- * The colours. Showing runs from pale to dark, so that it reads in grey and with any
- * colour-vision deficiency; hue only helps. Values are 0xRRGGBB, sRGB.
+ * The colours. Showing runs from pale to dark, so that it reads in grey and with any colour-vision
+ * deficiency; hue only helps. Values are 0xRRGGBB, sRGB.
  */
 public final class Palette {
   /** Ground of all panels: drawing paper. */
@@ -56,7 +56,7 @@ public final class Palette {
 
   /** Flat colour of a band. */
   public static int of(Band band) {
-    return SHOWING[band.ordinal()];
+    return SHOWING[List.of(Band.values()).indexOf(band)];
   }
 
   /** The colours of the bands, quiet first. */

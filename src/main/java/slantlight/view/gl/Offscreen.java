@@ -118,17 +118,31 @@ public final class Offscreen {
       eglBindAPI(EGL_OPENGL_API);
       PointerBuffer configs = stack.mallocPointer(1);
       int[] wanted = {
-        EGL_SURFACE_TYPE, EGL_PBUFFER_BIT, EGL_RENDERABLE_TYPE, EGL_OPENGL_BIT,
-        EGL_RED_SIZE, 8, EGL_GREEN_SIZE, 8, EGL_BLUE_SIZE, 8, EGL_NONE
+        EGL_SURFACE_TYPE,
+        EGL_PBUFFER_BIT,
+        EGL_RENDERABLE_TYPE,
+        EGL_OPENGL_BIT,
+        EGL_RED_SIZE,
+        8,
+        EGL_GREEN_SIZE,
+        8,
+        EGL_BLUE_SIZE,
+        8,
+        EGL_NONE
       };
       eglChooseConfig(display, stack.ints(wanted), configs, count);
       int[] context = {
-        EGL_CONTEXT_MAJOR_VERSION, 3, EGL_CONTEXT_MINOR_VERSION, 3,
-        EGL_CONTEXT_OPENGL_PROFILE_MASK, EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
-        EGL_CONTEXT_OPENGL_DEBUG, 1, EGL_NONE
+        EGL_CONTEXT_MAJOR_VERSION,
+        3,
+        EGL_CONTEXT_MINOR_VERSION,
+        3,
+        EGL_CONTEXT_OPENGL_PROFILE_MASK,
+        EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
+        EGL_CONTEXT_OPENGL_DEBUG,
+        1,
+        EGL_NONE
       };
-      long handle =
-          eglCreateContext(display, configs.get(0), EGL_NO_CONTEXT, stack.ints(context));
+      long handle = eglCreateContext(display, configs.get(0), EGL_NO_CONTEXT, stack.ints(context));
       if (handle == MemoryUtil.NULL) {
         eglTerminate(display);
         throw new GlUnavailable("The graphics card offers no OpenGL 3.3 core context.");

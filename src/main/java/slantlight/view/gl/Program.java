@@ -40,8 +40,8 @@ public final class Program implements AutoCloseable {
   private final Map<String, Integer> places = new HashMap<>();
 
   /**
-   * Compiles {@code vertexName.vert} and {@code fragmentName.frag}. A line {@code //! include file} is replaced
-   * by that file's text.
+   * Compiles {@code vertexName.vert} and {@code fragmentName.frag}. A line {@code //! include file}
+   * is replaced by that file's text.
    *
    * @throws IllegalStateException with the driver's log when they do not compile
    */
@@ -55,7 +55,8 @@ public final class Program implements AutoCloseable {
     glDeleteShader(vertex);
     glDeleteShader(fragment);
     if (glGetProgrami(id, GL_LINK_STATUS) == 0) {
-      throw new IllegalStateException(vertexName + ", " + fragmentName + ": " + glGetProgramInfoLog(id));
+      throw new IllegalStateException(
+          vertexName + ", " + fragmentName + ": " + glGetProgramInfoLog(id));
     }
   }
 

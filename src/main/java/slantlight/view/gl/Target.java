@@ -105,8 +105,7 @@ public final class Target implements AutoCloseable {
   }
 
   private void blit() {
-    glBlitFramebuffer(
-        0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
   }
 
   /** Reads the finished picture back. */

@@ -1,0 +1,123 @@
+package slantlight.view;
+
+import static org.lwjgl.opengl.GL11C.GL_COLOR_BUFFER_BIT;
+import static org.lwjgl.opengl.GL11C.GL_DEPTH_BUFFER_BIT;
+import static org.lwjgl.opengl.GL11C.GL_SCISSOR_TEST;
+import static org.lwjgl.opengl.GL11C.GL_STENCIL_BUFFER_BIT;
+import static org.lwjgl.opengl.GL11C.glClear;
+import static org.lwjgl.opengl.GL11C.glClearColor;
+import static org.lwjgl.opengl.GL11C.glDisable;
+import static org.lwjgl.opengl.GL11C.glEnable;
+import static org.lwjgl.opengl.GL11C.glScissor;
+import static org.lwjgl.opengl.GL11C.glViewport;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import slantlight.view.draw.Box;
+import slantlight.view.draw.Canvas;
+import slantlight.view.draw.Palette;
+import slantlight.view.draw.Placed;
+import slantlight.view.gl.Target;
+
+/** Draws a whole frame: the room, the sheet beside it, and what is written round them. */
+final class Screen implements AutoCloseable {
+  private final Canvas canvas = new Canvas();
+  private final Hits hits = new Hits();
+  private final PaintedHouse painted = new PaintedHouse();
+  private final TopBar bar = new TopBar(canvas, hits);
+  private final Ribbons ribbons = new Ribbons(canvas, hits);
+  private final SheetPane sheets = new SheetPane(canvas, hits);
+  private final ReasonCard card = new ReasonCard(canvas, hits);
+  private final Legend legend = new Legend(canvas, hits);
+  private ViewModel model;
+  private HouseShape shape;
+  private List<Object> filledFor = List.of();
+
+  Screen(ViewModel model) {
+    show(model);
+  }
+
+  /** Shows other numbers or another house from now on. */
+  void show(ViewModel next) {
+    model = next;
+    shape = new HouseShape(next);
+    filledFor = List.of();
+  }
+
+  HouseShape shape() {
+    return shape;
+  }
+
+  Hits hits() {
+    return hits;
+  }
+
+  /** The type of the last frame, for the check that all of it fits. */
+  List<Placed> placed() {
+    return canvas.placed();
+  }
+
+  /**
+   * Draws into a target.
+   *
+   * @param scale pixels per layout unit
+   */
+  void draw(Target target, Stage stage, double scale) {
+    target.bind();
+    hits.clear();
+    canvas.begin(target.width(), target.height(), scale);
+    Arrangement at = Arrangement.of(canvas.whole(), stage);
+    JointColours colours = new JointColours(stage.measure, j -> List.of());
+    List<Object> wanted =
+        List.of(stage.look, stage.measure, stage.surface, stage.joint, stage.time);
+    if (!Objects.equals(wanted, filledFor)) {
+      painted.fill(model, shape, stage, colours);
+      filledFor = wanted;
+    }
+    clear(Palette.PAPER);
+    if (at.room().w() > 0) {
+      room(at.room(), target, stage, scale);
+    }
+    Almanac almanac = new Almanac(model, stage.surface.filter(s -> model.score(s).isPresent()));
+    bar.draw(at.bar(), model, stage, almanac.worst());
+    ribbons.draw(at.ribbons(), model.house(), almanac, stage);
+    if (at.sheet().w() > 0) {
+      canvas.fill(at.sheet(), Palette.SHEET);
+      sheets.draw(at.sheet(), model, stage, colours, Sheet.of(model.house(), stage.surface));
+    }
+    if (at.card().w() > 0) {
+      card.draw(at.card(), model, stage, new Almanac(model, Optional.empty()));
+      canvas.fill(
+          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()), Palette.RULE);
+    }
+    legend.draw(at.legend(), stage, Optional.empty());
+    canvas.end();
+  }
+
+  private static void clear(int rgb) {
+    glClearColor((rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f, 1);
+    glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
+  }
+
+  private void room(Box box, Target target, Stage stage, double scale) {
+    int x = (int) Math.round(box.x() * scale);
+    int w = (int) Math.round(box.right() * scale) - x;
+    int top = (int) Math.round(box.y() * scale);
+    int h = (int) Math.round(box.bottom() * scale) - top;
+    int y = target.height() - top - h;
+    glViewport(x, y, w, h);
+    glEnable(GL_SCISSOR_TEST);
+    glScissor(x, y, w, h);
+    clear(0xefebe2);
+    painted.draw(stage.camera, w, h, scale);
+    glDisable(GL_SCISSOR_TEST);
+    glViewport(0, 0, target.width(), target.height());
+  }
+
+  @Override
+  public void close() {
+    painted.close();
+    canvas.close();
+  }
+}
