@@ -30,6 +30,7 @@ class ArchitectureTest {
       List.of(
           List.of("cli"),
           List.of("view", "report"),
+          List.of("sheet"),
           List.of("decide"),
           List.of("score"),
           List.of("light", "sight", "board"),

@@ -1,0 +1,224 @@
+package slantlight.sheet;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.scene.Opening;
+import slantlight.scene.OpeningKind;
+import slantlight.scene.Site;
+import slantlight.sky.Sun;
+import slantlight.sky.SunPath;
+
+/**
+ * The sky of the site as a disc: north at the top, zenith in the middle, horizon at the rim,
+ * altitude linear along the radius; the sun's paths by clock time, the skyline, and the outlook of
+ * every window as an arc outside the rim.
+ */
+public final class SunPathSheet {
+  private static final double PAGE = 184;
+  private static final double RIM = 52;
+  private static final double RING = 3.2;
+  private static final int MINUTES = 10;
+  private static final int ARCS = 8;
+
+  private final House house;
+  private final Site site;
+  private final int year;
+  private final Vec2 middle;
+  private final Pencil pencil = new Pencil();
+  private final List<Opening> windows;
+
+  private SunPathSheet(House house, int year) {
+    this.house = house;
+    this.site = house.site();
+    this.year = year;
+    windows =
+        house.openings().stream()
+            .filter(o -> o.kind() != OpeningKind.PASSAGE && level(o) > 0.2)
+            .toList();
+    double reach = RIM + 7 + RING * Math.min(ARCS, windows.size());
+    middle = new Vec2(reach + 6, reach + 6);
+  }
+
+  /**
+   * Draws the site's sky.
+   *
+   * @param id safe id of the drawing
+   */
+  public static Drawing of(House house, int year, String id) {
+    return new SunPathSheet(house, year).draw(id);
+  }
+
+  private Drawing draw(String id) {
+    pencil.on("sky");
+    pencil.circle(middle.x(), middle.y(), RIM, Optional.of(Ink.PAPER), Optional.empty());
+    skyline();
+    grid();
+    pencil.on("sun");
+    path(LocalDate.of(year, 12, 21), true);
+    path(LocalDate.of(year, 3, 20), false);
+    path(LocalDate.of(year, 6, 21), true);
+    pencil.on("windows");
+    windows();
+    String title = "The sun over the site and what each window looks toward";
+    String description =
+        String.format(
+            java.util.Locale.ROOT,
+            "Sun paths for 21 June, 20 March and 21 December at %.2f degrees north, %.2f degrees"
+                + " east, in clock time of %s. %s",
+            site.latitudeDeg(),
+            site.longitudeDeg(),
+            site.zone().getId(),
+            outlooks());
+    return pencil.drawing(id, title, description, PAGE, 2 * middle.y());
+  }
+
+  private String outlooks() {
+    StringBuilder out = new StringBuilder();
+    for (Opening o : windows) {
+      out.append(o.label()).append(" looks toward azimuth ");
+      out.append(Math.round(Math.toDegrees(azimuth(o)))).append(" degrees. ");
+    }
+    return out.toString().trim();
+  }
+
+  private void skyline() {
+    if (site.skyline().isEmpty()) {
+      return;
+    }
+    List<Vec2> inner = new ArrayList<>();
+    List<Vec2> rim = new ArrayList<>();
+    for (int a = 0; a < 360; a += 2) {
+      double azimuth = Math.toRadians(a);
+      inner.add(at(azimuth, Math.max(0, site.skylineAltitude(azimuth))));
+      rim.add(at(azimuth, 0));
+    }
+    pencil.fill(List.of(rim, inner), Ink.GROUND);
+  }
+
+  private void grid() {
+    Pen thin = Pen.full(Ink.FAINT, 0.18);
+    for (int altitude = 0; altitude < 90; altitude += 30) {
+      double radius = RIM * (90 - altitude) / 90;
+      pencil.circle(
+          middle.x(),
+          middle.y(),
+          radius,
+          Optional.empty(),
+          Optional.of(altitude == 0 ? Pen.full(Ink.SOFT, 0.35) : thin));
+      if (altitude > 0) {
+        pencil.centred(middle.x(), middle.y() - radius + 3, altitude + "\u00b0", 2.4, Ink.SOFT);
+      }
+    }
+    String[] names = {"N", "E", "S", "W"};
+    for (int i = 0; i < 12; i++) {
+      Vec2 rim = at(Math.toRadians(30 * i), 0);
+      pencil.run(List.of(middle, rim), thin);
+      if (i % 3 == 0) {
+        Vec2 out = rim.plus(rim.minus(middle).unit().times(4));
+        pencil.label(
+            out.x(), out.y() + 1.2, names[i / 3], 3.4, Mark.Anchor.MIDDLE, 0, Ink.LINE, true);
+      }
+    }
+  }
+
+  private void path(LocalDate day, boolean hours) {
+    List<Vec2> up = new ArrayList<>();
+    for (int m = 0; m < 24 * 60; m += MINUTES) {
+      ZonedDateTime at = day.atStartOfDay(site.zone()).plusMinutes(m);
+      Sun sun =
+          SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
+      if (sun.altitude() <= 0) {
+        stroke(up);
+        continue;
+      }
+      Vec2 p = at(sun.azimuth(), sun.altitude());
+      up.add(p);
+      if (at.getMinute() == 0) {
+        pencil.circle(p.x(), p.y(), 0.8, Optional.of(Ink.SUN), Optional.empty());
+        if (hours && at.getHour() % 2 == 0) {
+          pencil.centred(p.x(), p.y() - 1.4, Integer.toString(at.getHour()), 2.3, Ink.LINE);
+        }
+      }
+    }
+    stroke(up);
+  }
+
+  private void stroke(List<Vec2> up) {
+    if (up.size() > 1) {
+      pencil.run(up, Pen.full(Ink.SUN, 0.45));
+    }
+    up.clear();
+  }
+
+  private void windows() {
+    double keyX = middle.x() + RIM + 14 + RING * Math.min(ARCS, windows.size());
+    double keyY = middle.y() - RIM;
+    pencil.label(keyX, keyY, "Windows", 3.2, Mark.Anchor.START, 0, Ink.LINE, true);
+    int row = 0;
+    for (int i = 0; i < windows.size() && keyY + 6 + 5 * i < 2 * middle.y(); i++) {
+      Opening o = windows.get(i);
+      double radius = RIM + 7.5 + RING * (i % ARCS);
+      double facing = azimuth(o);
+      List<Vec2> arc = new ArrayList<>();
+      for (int d = -60; d <= 60; d += 4) {
+        double a = facing + Math.toRadians(d);
+        arc.add(middle.plus(new Vec2(Math.sin(a), -Math.cos(a)).times(radius)));
+      }
+      pencil.run(arc, Pen.full(Ink.GLASS_EDGE, 0.7), o.label(), o.id());
+      Vec2 tip = middle.plus(new Vec2(Math.sin(facing), -Math.cos(facing)).times(radius));
+      pencil.circle(tip.x(), tip.y(), 1.9, Optional.of(Ink.GLASS_EDGE), Optional.empty());
+      pencil.label(
+          tip.x(), tip.y() + 0.9, "" + (i + 1), 2.5, Mark.Anchor.MIDDLE, 0, Ink.PAPER, true);
+      pencil.text(
+          keyX,
+          keyY + 6 + 5 * row++,
+          (i + 1) + "  " + o.label() + ", " + Math.round(Math.toDegrees(facing)) + "\u00b0",
+          2.8,
+          Ink.LINE);
+    }
+    double y = keyY + 12 + 5 * row;
+    for (String line :
+        List.of(
+            "Arcs reach 60\u00b0 to either side of the glass.",
+            "Paths: 21 June, 20 March, 21 December;",
+            "figures are clock hours, " + site.zone().getId() + ".",
+            house.name() + ", " + place())) {
+      pencil.text(keyX, y, line, 2.5, Ink.SOFT);
+      y += 4;
+    }
+  }
+
+  private String place() {
+    return String.format(
+        java.util.Locale.ROOT,
+        "%.2f\u00b0 %s, %.2f\u00b0 %s",
+        Math.abs(site.latitudeDeg()),
+        site.latitudeDeg() < 0 ? "S" : "N",
+        Math.abs(site.longitudeDeg()),
+        site.longitudeDeg() < 0 ? "W" : "E");
+  }
+
+  private static Vec3 outward(Opening o) {
+    return o.face().frame().n().times(-1);
+  }
+
+  /** Length of the outlook's level part: 1 for a window in a wall, 0 for one in a flat roof. */
+  private static double level(Opening o) {
+    return Math.hypot(outward(o).x(), outward(o).y());
+  }
+
+  private static double azimuth(Opening o) {
+    return outward(o).azimuth();
+  }
+
+  private Vec2 at(double azimuth, double altitude) {
+    double radius = RIM * (1 - altitude / (Math.PI / 2));
+    return middle.plus(new Vec2(Math.sin(azimuth), -Math.cos(azimuth)).times(radius));
+  }
+}
