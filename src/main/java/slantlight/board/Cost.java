@@ -4,7 +4,8 @@ package slantlight.board;
  * What a layout costs, compared in the order of its parts. Whole numbers, so that sums do not
  * depend on their order and equal layouts tie exactly.
  *
- * @param faults rules broken: off a member, no stagger, at an opening's corner, slivers
+ * @param faults rules broken: {@link #HARD} for an end off its member or without stagger, 1 for a
+ *     joint at an opening's corner and for a sliver
  * @param showing showing-weighted visible joint length, 1e-6 m
  * @param corners row joints at an opening's corner that only another row could avoid
  * @param waste area bought and cut away, mm2
@@ -12,6 +13,9 @@ package slantlight.board;
  */
 record Cost(long faults, long showing, long corners, long waste, long boards)
     implements Comparable<Cost> {
+  /** An end off its member or a missing stagger outweighs any number of corners and slivers. */
+  static final long HARD = 1000;
+
   static final Cost ZERO = new Cost(0, 0, 0, 0, 0);
 
   /** Weighted metres in the unit of {@link #showing}. */

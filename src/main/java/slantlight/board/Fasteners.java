@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import slantlight.board.RowFrame.Box;
 import slantlight.board.Run.Span;
 import slantlight.geom.Vec2;
+import slantlight.scene.BoardRun;
 import slantlight.scene.Framing;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
@@ -56,18 +58,17 @@ public final class Fasteners {
 
   private static List<Vec2> place(Surface surface, List<PlacedBoard> boards, double clear) {
     Framing framing = surface.framing().orElseThrow();
-    Vec2 across = framing.across();
-    RowFrame frame = new RowFrame(across, new Vec2(-across.y(), across.x()));
+    RowFrame frame = RowFrame.of(framing, BoardRun.ACROSS_FRAMING);
     List<RowFrame.Side> sides = frame.sides(surface.face());
     double step = maxSpacing(surface.kind(), framing.spacing());
     Map<Span, List<Run>> rows = new HashMap<>();
     TreeSet<Screw> out = new TreeSet<>();
     for (PlacedBoard b : boards) {
-      double[] box = box(frame, b.outline());
-      Span row = new Span(box[2], box[3]);
+      Box box = frame.box(b.outline());
+      Span row = new Span(box.t0(), box.t1());
       List<Run> runs = rows.computeIfAbsent(row, r -> Run.inRow(sides, r.from(), r.to()));
-      for (double s : lines(framing, box[0], box[1])) {
-        if (s - box[0] < clear || box[1] - s < clear) {
+      for (double s : lines(framing, box.s0(), box.s1())) {
+        if (s - box.s0() < clear || box.s1() - s < clear) {
           continue;
         }
         for (Run run : runs) {
@@ -116,22 +117,5 @@ public final class Fasteners {
       out.add(s1 - EDGE);
     }
     return out;
-  }
-
-  private static double[] box(RowFrame frame, List<Vec2> outline) {
-    double[] b = {
-      Double.POSITIVE_INFINITY,
-      Double.NEGATIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.NEGATIVE_INFINITY
-    };
-    for (Vec2 p : outline) {
-      Vec2 q = frame.toRow(p);
-      b[0] = Math.min(b[0], q.x());
-      b[1] = Math.max(b[1], q.x());
-      b[2] = Math.min(b[2], q.y());
-      b[3] = Math.max(b[3], q.y());
-    }
-    return b;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import slantlight.board.RowFrame.Box;
 import slantlight.board.RowFrame.Side;
 import slantlight.board.Run.Span;
 import slantlight.geom.Vec2;
@@ -44,7 +45,7 @@ final class Ground {
   private final double stagger;
 
   /** A fixed board in row coordinates. */
-  record Fixed(int number, double s0, double s1, double t0, double t1, BoardSize stock) {
+  record Fixed(double s0, double s1, double t0, double t1, BoardSize stock) {
     boolean meetsRow(double a, double b) {
       return a < t1 - 1e-6 && b > t0 + 1e-6;
     }
@@ -65,18 +66,13 @@ final class Ground {
     this.weight = weight;
     this.rules = rules;
     Framing framing = surface.framing().orElseThrow();
-    Vec2 across = framing.across();
-    Vec2 along = positive(new Vec2(-across.y(), across.x()));
-    frame =
-        direction == BoardRun.ACROSS_FRAMING
-            ? new RowFrame(across, along)
-            : new RowFrame(along, across);
+    frame = RowFrame.of(framing, direction);
     sides = frame.sides(surface.face());
-    double[] box = box(surface.face().outer());
-    s0 = box[0];
-    s1 = box[1];
-    t0 = box[2];
-    t1 = box[3];
+    Box box = frame.box(surface.face().outer());
+    s0 = box.s0();
+    s1 = box.s1();
+    t0 = box.t0();
+    t1 = box.t1();
     stagger = rules.staggerBays() * framing.spacing();
     sizes = carried(surface);
     surface.face().holes().forEach(h -> h.forEach(p -> corners.add(frame.toRow(p))));
@@ -104,28 +100,6 @@ final class Ground {
     }
   }
 
-  /** Turned so that it points to the right, or up when square to the right. */
-  private static Vec2 positive(Vec2 d) {
-    return d.x() < -1e-9 || (Math.abs(d.x()) <= 1e-9 && d.y() < 0) ? d.times(-1) : d;
-  }
-
-  private double[] box(List<Vec2> ring) {
-    double[] b = {
-      Double.POSITIVE_INFINITY,
-      Double.NEGATIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.NEGATIVE_INFINITY
-    };
-    for (Vec2 p : ring) {
-      Vec2 q = frame.toRow(p);
-      b[0] = Math.min(b[0], q.x());
-      b[1] = Math.max(b[1], q.x());
-      b[2] = Math.min(b[2], q.y());
-      b[3] = Math.max(b[3], q.y());
-    }
-    return b;
-  }
-
   /** Sizes that can be carried in; when none can, the shortest ones cut down to the carry. */
   private static List<BoardSize> carried(Surface surface) {
     List<BoardSize> all = surface.boards().orElseThrow().sizes();
@@ -139,8 +113,8 @@ final class Ground {
   }
 
   private Fixed toFixed(PlacedBoard b) {
-    double[] box = box(b.outline());
-    return new Fixed(b.number(), box[0], box[1], box[2], box[3], b.stock());
+    Box box = frame.box(b.outline());
+    return new Fixed(box.s0(), box.s1(), box.t0(), box.t1(), b.stock());
   }
 
   /** Longest piece that can be carried in, m. */
@@ -228,7 +202,7 @@ final class Ground {
 
   Cost buttCost(int place, List<Span> visible) {
     double showing = 0;
-    long faults = backed[place] ? 0 : 1;
+    long faults = backed[place] ? 0 : Cost.HARD;
     for (Span v : visible) {
       showing += butts[place].over(v);
       faults += cornersNear(places[place], places[place], v.from(), v.to());

@@ -46,11 +46,14 @@ final class LayoutDrawing {
   /** What could not be kept. */
   List<String> notes() {
     List<String> notes = new ArrayList<>();
-    if (plan.cost().faults() > 0) {
+    long hard = plan.cost().faults() / Cost.HARD;
+    long soft = plan.cost().faults() % Cost.HARD;
+    if (hard > 0) {
       notes.add(
-          plan.cost().faults()
-              + " breach(es) of the layout rules (member, stagger, opening corner or sliver) could"
-              + " not be avoided on this surface.");
+          hard + " end(s) off a member or without stagger could not be avoided; add blocking.");
+    }
+    if (soft > 0) {
+      notes.add(soft + " joint(s) at an opening's corner or narrow piece(s) could not be avoided.");
     }
     if (plan.cost().corners() > 0) {
       notes.add(

@@ -27,7 +27,7 @@ import slantlight.scene.Surface;
  */
 public final class LayoutSolver {
   /** A fault of the whole direction outweighs any number of faults of single joints. */
-  private static final long DIRECTION_FAULT = 1_000_000;
+  private static final long DIRECTION_FAULT = 1_000_000_000;
 
   private LayoutSolver() {}
 

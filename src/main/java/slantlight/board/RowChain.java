@@ -183,7 +183,7 @@ final class RowChain {
           continue;
         }
         if (!under.isWildcard(p) && !above.isWildcard(q)) {
-          sum = sum.withFaults(under.listed.get(p).conflicts(above.listed.get(q)));
+          sum = sum.withFaults(Cost.HARD * under.listed.get(p).conflicts(above.listed.get(q)));
         }
         if (above.best[q] == null || sum.compareTo(above.best[q]) < 0) {
           above.best[q] = sum;

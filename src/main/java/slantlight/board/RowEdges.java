@@ -87,7 +87,7 @@ final class RowEdges {
         a,
         b,
         inside && !isBoardWidth(b - a),
-        (narrow ? 1 : 0) + (offMembers ? 1 : 0),
+        (narrow ? 1 : 0) + (offMembers ? Cost.HARD : 0),
         Run.inRow(ground.sides, a, b));
   }
 

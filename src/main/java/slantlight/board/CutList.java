@@ -1,0 +1,142 @@
+package slantlight.board;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import slantlight.board.RowFrame.Box;
+import slantlight.board.RowFrame.Side;
+import slantlight.geom.Face;
+import slantlight.geom.Vec2;
+import slantlight.scene.BoardRun;
+import slantlight.scene.House;
+import slantlight.scene.Surface;
+import slantlight.scene.SurfaceKind;
+
+/**
+ * Boards in the order they are hung, each with the cuts to make: ceilings before walls before the
+ * rest (common practice), on walls the top row first.
+ */
+public final class CutList {
+  /** A cut shorter than this is a trim, not worth a line, m. */
+  private static final double TRIM = 3e-3;
+
+  private CutList() {}
+
+  /**
+   * One board to hang.
+   *
+   * @param order place in the order of hanging over all surfaces, from 1
+   * @param board its place on its surface
+   * @param cuts what to cut, in order, in the user's units; empty for a whole board
+   */
+  public record Entry(int order, Surface surface, PlacedBoard board, List<String> cuts) {
+    public Entry {
+      cuts = List.copyOf(cuts);
+    }
+  }
+
+  /**
+   * The cut list of a house or of some of its surfaces.
+   *
+   * @param layouts of surfaces of this house
+   * @param length writes a length given in m in the user's units
+   */
+  public static List<Entry> of(House house, List<Layout> layouts, DoubleFunction<String> length) {
+    Map<String, Surface> byId =
+        house.surfaces().stream().collect(Collectors.toMap(Surface::id, s -> s));
+    List<Layout> ordered = new ArrayList<>(layouts);
+    ordered.sort(Comparator.comparingInt(l -> turn(byId.get(l.surfaceId()).kind())));
+    List<Entry> out = new ArrayList<>();
+    for (Layout layout : ordered) {
+      Surface surface = byId.get(layout.surfaceId());
+      for (PlacedBoard b : layout.boards()) {
+        out.add(new Entry(out.size() + 1, surface, b, cuts(surface, layout.run(), b, length)));
+      }
+    }
+    return out;
+  }
+
+  private static int turn(SurfaceKind kind) {
+    return switch (kind) {
+      case CEILING -> 0;
+      case WALL -> 1;
+      case OTHER, FLOOR -> 2;
+    };
+  }
+
+  /** The cuts of one board, in the user's units. */
+  static List<String> cuts(
+      Surface surface, BoardRun run, PlacedBoard board, DoubleFunction<String> length) {
+    RowFrame frame = RowFrame.of(surface.framing().orElseThrow(), run);
+    Box box = frame.box(board.outline());
+    List<String> cuts = new ArrayList<>();
+    if (board.stock().length() - box.length() > TRIM) {
+      cuts.add("cut to " + length.apply(box.length()));
+    }
+    if (board.stock().width() - box.width() > TRIM) {
+      cuts.add("rip to " + length.apply(box.width()));
+    }
+    for (List<Vec2> hole : surface.face().holes()) {
+      addHole(cuts, frame.box(hole), box, length);
+    }
+    Face bare = Face.of(surface.face().frame(), surface.face().outer());
+    for (Side side : frame.sides(bare)) {
+      addOutline(cuts, side, box, length);
+    }
+    return cuts;
+  }
+
+  private static void addHole(
+      List<String> cuts, Box hole, Box board, DoubleFunction<String> length) {
+    double s0 = Math.max(hole.s0(), board.s0());
+    double s1 = Math.min(hole.s1(), board.s1());
+    double t0 = Math.max(hole.t0(), board.t0());
+    double t1 = Math.min(hole.t1(), board.t1());
+    if (s1 - s0 > TRIM && t1 - t0 > TRIM) {
+      cuts.add(
+          String.format(
+              Locale.ROOT,
+              "cut out %s x %s, %s from its start and %s from its first edge",
+              length.apply(s1 - s0),
+              length.apply(t1 - t0),
+              length.apply(s0 - board.s0()),
+              length.apply(t0 - board.t0())));
+    }
+  }
+
+  /** A side of the outline that runs through the inside of the board: a slope or a step. */
+  private static void addOutline(
+      List<String> cuts, Side side, Box board, DoubleFunction<String> length) {
+    double ds = side.s1() - side.s0();
+    double dt = side.t1() - side.t0();
+    double[] in = {0, 1};
+    clip(in, side.s0(), ds, board.s0() + TRIM, board.s1() - TRIM);
+    clip(in, side.t0(), dt, board.t0() + TRIM, board.t1() - TRIM);
+    if ((in[1] - in[0]) * Math.hypot(ds, dt) > TRIM) {
+      cuts.add(
+          String.format(
+              Locale.ROOT,
+              "cut from %s along and %s over to %s along and %s over",
+              length.apply(side.s0() + in[0] * ds - board.s0()),
+              length.apply(side.t0() + in[0] * dt - board.t0()),
+              length.apply(side.s0() + in[1] * ds - board.s0()),
+              length.apply(side.t0() + in[1] * dt - board.t0())));
+    }
+  }
+
+  /** Narrows a stretch of a line to where start + x step lies between two bounds. */
+  private static void clip(double[] in, double start, double step, double from, double to) {
+    if (Math.abs(step) < 1e-12) {
+      in[1] = start > from && start < to ? in[1] : in[0];
+      return;
+    }
+    double a = (from - start) / step;
+    double b = (to - start) / step;
+    in[0] = Math.max(in[0], Math.min(a, b));
+    in[1] = Math.min(in[1], Math.max(a, b));
+  }
+}
