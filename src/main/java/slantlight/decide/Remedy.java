@@ -134,7 +134,10 @@ public sealed interface Remedy {
     }
   }
 
-  /** Paint it lighter. */
+  /**
+   * Paint it lighter. The light that the lighter paint adds to the room is left out when the change
+   * is weighed by itself, which is on the safe side: bounced light fills the ridges' shade.
+   */
   record LighterColour(String subject, double lrv) implements Remedy {
     @Override
     public String words() {
@@ -150,11 +153,6 @@ public sealed interface Remedy {
     public House apply(House house) {
       Surface s = house.surface(subject);
       return Edits.surface(house, Edits.withPaint(s, new Paint(lrv, s.paint().sheen())));
-    }
-
-    @Override
-    public boolean relights() {
-      return true;
     }
   }
 

@@ -70,14 +70,20 @@ public final class Verdicts {
   /** The standard's ruling on a scored surface. */
   public static StandardRule.Ruling ruling(House house, SurfaceScore score) {
     Surface surface = house.surface(score.surfaceId());
-    Room room = house.room(surface.roomId());
+    double limit = house.room(surface.roomId()).attention().limit();
+    return ruling(house, surface, light(score, limit));
+  }
+
+  /** The standard's ruling on a surface in a given light. */
+  static StandardRule.Ruling ruling(
+      House house, Surface surface, StandardRule.RakingLight light) {
     StandardRule.Coating coating =
         coveredShare(surface) >= SUBSTRATE_SHARE
             ? StandardRule.Coating.TILE
             : StandardRule.Coating.SMOOTH_PAINT;
     return StandardRule.of(
         new StandardRule.Situation(
-            room.use(), coating, surface.paint(), light(score, room.attention().limit())));
+            house.room(surface.roomId()).use(), coating, surface.paint(), light));
   }
 
   /** How the computed light treats a surface; see {@link StandardRule.RakingLight}. */

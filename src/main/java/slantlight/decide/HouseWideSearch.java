@@ -1,0 +1,232 @@
+package slantlight.decide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slantlight.geom.Face;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.light.SourceKind;
+import slantlight.scene.House;
+import slantlight.scene.Lamp;
+import slantlight.scene.Opening;
+import slantlight.scene.Room;
+import slantlight.scene.Shade;
+import slantlight.scene.Surface;
+import slantlight.score.HouseScore;
+import slantlight.score.Peak;
+import slantlight.score.SurfaceScore;
+import slantlight.units.Progress;
+
+/**
+ * Finds the house-wide changes that act on the causes: for the opening behind most excess a cloth
+ * shade, for the lamps behind it a place far enough off or an aim far enough away.
+ */
+final class HouseWideSearch {
+  /** A light cloth: a fifth goes through, scattered (from memory). */
+  private static final Shade CLOTH = new Shade(0.2, true);
+
+  /** Most house-wide changes studied; every set of them is a menu of its own. */
+  private static final int MOST = 2;
+
+  /** Farthest that a lamp is moved, m. */
+  private static final double FARTHEST = 1.5;
+
+  /** Largest turn of a lamp's aim, radians. */
+  private static final double WIDEST = Math.toRadians(60);
+
+  private static final double HEADROOM = 2.0;
+  private static final int HALVINGS = 4;
+
+  private final House house;
+  private final Bench bench;
+  private final Rescorer rescorer;
+
+  HouseWideSearch(House house, Bench bench, Rescorer rescorer) {
+    this.house = house;
+    this.bench = bench;
+    this.rescorer = rescorer;
+  }
+
+  /** What a culprit spoils: the surface it spoils most, and the excess of all of them. */
+  private record Blame(SurfaceScore worst, double excess) {}
+
+  List<HouseWide> search(HouseScore before, Progress progress) {
+    List<Map.Entry<String, Blame>> culprits = new ArrayList<>(blame(before).entrySet());
+    culprits.sort(
+        Comparator.comparingDouble((Map.Entry<String, Blame> e) -> -e.getValue().excess()));
+    List<HouseWide> out = new ArrayList<>();
+    for (Map.Entry<String, Blame> e : culprits) {
+      if (out.size() == MOST) {
+        break;
+      }
+      progress.at("shades and lamps", 0.6 + 0.1 * out.size());
+      Optional<Opening> opening = Edits.findOpening(house, e.getKey());
+      Optional<HouseWide> change =
+          opening.isPresent()
+              ? shade(opening.get())
+              : Edits.findLamp(house, e.getKey()).flatMap(l -> lamp(l, e.getValue().worst()));
+      change.ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private Map<String, Blame> blame(HouseScore before) {
+    Map<String, Blame> out = new LinkedHashMap<>();
+    for (SurfaceScore s : before.surfaces()) {
+      Optional<Peak> peak = Showing.worst(s);
+      if (peak.isEmpty() || peak.get().source().kind() == SourceKind.BOUNCE) {
+        continue;
+      }
+      double limit = Baseline.limit(house, s);
+      double excess = Excess.of(s, Math.max(3, Baseline.level(house, s)), limit);
+      String cause = like(peak.get().source().via());
+      out.merge(
+          cause,
+          new Blame(s, excess),
+          (a, b) ->
+              new Blame(
+                  Baseline.showing(house, a.worst()) >= Baseline.showing(house, b.worst())
+                      ? a.worst()
+                      : b.worst(),
+                  a.excess() + b.excess()));
+    }
+    return out;
+  }
+
+  /** The first of the lamps that are like a lamp; the id itself for an opening. */
+  private String like(String id) {
+    return Edits.findLamp(house, id).map(l -> alike(l).get(0).id()).orElse(id);
+  }
+
+  /** The lamps of a room that have the same light and mounting height. */
+  private List<Lamp> alike(Lamp lamp) {
+    return house.lamps().stream()
+        .filter(
+            l ->
+                l.roomId().equals(lamp.roomId())
+                    && l.distribution().equals(lamp.distribution())
+                    && l.lumens() == lamp.lumens()
+                    && Math.abs(l.position().z() - lamp.position().z()) < 0.01)
+        .toList();
+  }
+
+  private static Optional<HouseWide> shade(Opening opening) {
+    boolean shaded =
+        opening.shade().isPresent()
+            && opening.shade().get().transmittance() <= CLOTH.transmittance();
+    return shaded
+        ? Optional.empty()
+        : Optional.of(
+            new HouseWide(
+                List.of(new Remedy.ShadeOpening(opening.id(), opening.label(), CLOTH))));
+  }
+
+  /** Moved or turned just far enough; of the two, the one that is enough, else the better one. */
+  private Optional<HouseWide> lamp(Lamp lamp, SurfaceScore worst) {
+    Surface surface = house.surface(worst.surfaceId());
+    List<Lamp> lamps = alike(lamp);
+    Search move = move(lamps, surface, worst);
+    Search turn = turn(lamps, surface, worst);
+    Search best = move.after() <= Math.max(turn.after(), limit(worst)) ? move : turn;
+    return best.after() < 0.99 * Baseline.showing(house, worst)
+        ? Optional.of(best.change())
+        : Optional.empty();
+  }
+
+  private record Search(HouseWide change, double after) {}
+
+  /** One way to change lamps, by how much. */
+  @FunctionalInterface
+  private interface Way {
+    HouseWide by(double amount);
+  }
+
+  private Search move(List<Lamp> lamps, Surface surface, SurfaceScore worst) {
+    Vec3 off = surface.face().frame().n();
+    double most = room(lamps, off);
+    Way way =
+        amount ->
+            new HouseWide(
+                lamps.stream()
+                    .map(
+                        l -> (Remedy) new Remedy.MoveLamp(l.id(), l.label(), off.times(amount)))
+                    .toList());
+    return least(way, most, worst);
+  }
+
+  private Search turn(List<Lamp> lamps, Surface surface, SurfaceScore worst) {
+    Vec3 off = surface.face().frame().n();
+    Way way =
+        amount -> {
+          List<Remedy> out = new ArrayList<>();
+          for (Lamp l : lamps) {
+            Vec3 axis = l.aim().cross(off);
+            if (axis.length() > 1e-6) {
+              out.add(new Remedy.AimLamp(l.id(), l.label(), axis.unit(), amount));
+            }
+          }
+          return new HouseWide(out);
+        };
+    return least(way, way.by(0).changes().isEmpty() ? 0 : WIDEST, worst);
+  }
+
+  /** How far the lamps can go along a direction and stay in their room with headroom, m. */
+  private double room(List<Lamp> lamps, Vec3 off) {
+    double most = FARTHEST;
+    for (Lamp l : lamps) {
+      Room room = house.room(l.roomId());
+      for (double d = 0.1; d <= FARTHEST + 1e-9; d += 0.1) {
+        Vec3 p = l.position().plus(off.times(d));
+        boolean in =
+            Face.inside(room.outline(), new Vec2(p.x(), p.y()))
+                && (off.z() > -0.5 || p.z() >= room.floor() + HEADROOM);
+        if (!in) {
+          most = Math.min(most, d - 0.1);
+          break;
+        }
+      }
+    }
+    return most;
+  }
+
+  /** The least amount that brings the surface under its limit, else the most. */
+  private Search least(Way way, double most, SurfaceScore worst) {
+    if (most < 0.05) {
+      return new Search(new HouseWide(List.of()), Double.POSITIVE_INFINITY);
+    }
+    Search best = search(way, most, worst);
+    double low = 0;
+    double high = most;
+    for (int i = 0; i < HALVINGS && best.after() <= limit(worst); i++) {
+      double middle = (low + high) / 2;
+      Search here = search(way, middle, worst);
+      if (here.after() <= limit(worst)) {
+        high = middle;
+        best = here;
+      } else {
+        low = middle;
+      }
+    }
+    return best;
+  }
+
+  private Search search(Way way, double amount, SurfaceScore worst) {
+    HouseWide change = way.by(amount);
+    House changed = house;
+    for (Remedy r : change.changes()) {
+      changed = r.apply(changed);
+    }
+    Map<String, List<Remedy>> nothing = Map.of(worst.surfaceId(), List.of());
+    SurfaceScore after =
+        bench.run(rescorer.light(changed), changed, nothing).get(worst.surfaceId());
+    return new Search(change, Baseline.showing(house, after));
+  }
+
+  private double limit(SurfaceScore s) {
+    return Baseline.limit(house, s);
+  }
+}
