@@ -16,7 +16,7 @@ import slantlight.scene.SurfaceKind;
  * between control joints (walls 30 ft; ceilings 50 ft with perimeter relief, 30 ft without; the
  * ceiling figures from memory).
  */
-final class GypsumRules {
+public final class GypsumRules {
   private static final double INCH = 0.0254;
   private static final double FOOT = 0.3048;
 
@@ -39,7 +39,7 @@ final class GypsumRules {
   }
 
   /** What this direction breaks, if anything. */
-  static Optional<String> spacingFault(Surface surface, BoardRun run) {
+  public static Optional<String> spacingFault(Surface surface, BoardRun run) {
     Framing framing = surface.framing().orElseThrow();
     double thickness = surface.boards().orElseThrow().thickness();
     double max = maxSpacing(surface.kind(), run, thickness);

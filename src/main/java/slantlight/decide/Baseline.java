@@ -20,8 +20,7 @@ final class Baseline {
         .orElseGet(
             () ->
                 Math.min(
-                    4,
-                    Verdicts.ruling(house, surface, StandardRule.RakingLight.GENTLE).level()));
+                    4, Verdicts.ruling(house, surface, StandardRule.RakingLight.GENTLE).level()));
   }
 
   /** The levels that may be chosen: from the baseline to 5, or the fixed one alone. */

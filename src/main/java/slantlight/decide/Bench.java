@@ -36,8 +36,7 @@ final class Bench {
   }
 
   /** Tries one recipe on each surface, in one run. */
-  Map<String, SurfaceScore> run(
-      Rescorer.Lit lit, House house, Map<String, List<Remedy>> recipes) {
+  Map<String, SurfaceScore> run(Rescorer.Lit lit, House house, Map<String, List<Remedy>> recipes) {
     House changed = house;
     Set<String> backBlocked = new LinkedHashSet<>();
     Map<String, Layout> layouts = new HashMap<>();

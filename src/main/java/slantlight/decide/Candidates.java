@@ -3,6 +3,7 @@ package slantlight.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slantlight.board.GypsumRules;
 import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
@@ -34,7 +35,9 @@ final class Candidates {
         score.layout().run() == BoardRun.ALONG_FRAMING
             ? BoardRun.ACROSS_FRAMING
             : BoardRun.ALONG_FRAMING;
-    out.add(new Remedy.TurnBoards(surface.id(), other));
+    if (GypsumRules.spacingFault(surface, other).isEmpty()) {
+      out.add(new Remedy.TurnBoards(surface.id(), other));
+    }
     boolean butts = has(score, JointKind.BUTT);
     double longest = offer.sizes().stream().mapToDouble(BoardSize::length).max().orElse(0);
     if (butts && Math.min(longest, offer.carry()) < LONGEST - 0.01) {

@@ -121,8 +121,7 @@ final class HouseWideSearch {
     return shaded
         ? Optional.empty()
         : Optional.of(
-            new HouseWide(
-                List.of(new Remedy.ShadeOpening(opening.id(), opening.label(), CLOTH))));
+            new HouseWide(List.of(new Remedy.ShadeOpening(opening.id(), opening.label(), CLOTH))));
   }
 
   /** Moved or turned just far enough; of the two, the one that is enough, else the better one. */
@@ -152,8 +151,7 @@ final class HouseWideSearch {
         amount ->
             new HouseWide(
                 lamps.stream()
-                    .map(
-                        l -> (Remedy) new Remedy.MoveLamp(l.id(), l.label(), off.times(amount)))
+                    .map(l -> (Remedy) new Remedy.MoveLamp(l.id(), l.label(), off.times(amount)))
                     .toList());
     return least(way, most, worst);
   }

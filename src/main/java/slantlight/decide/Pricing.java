@@ -19,9 +19,9 @@ import slantlight.scene.SurfaceKind;
  *
  * <p>Prices are rounded up to whole units: one unit of the currency, or a tenth of a square metre.
  * Paint chosen before it is bought is free. A remedy for which the scene has no rate has no price;
- * it is listed but not planned with. By area, a level costs the surface's area, back-blocking a band
- * of 0.3 m along the joint, a shade the area of its opening, longer boards the area that is wasted
- * more, and a lamp one square metre.
+ * it is listed but not planned with. By area, a level costs the surface's area, back-blocking a
+ * band of 0.3 m along the joint, a shade the area of its opening, longer boards the area that is
+ * wasted more, and a lamp one square metre.
  */
 public final class Pricing {
   private static final double TICKS_PER_M2 = 10;

@@ -158,8 +158,7 @@ public final class RemedyFinder {
           sizes |= more;
         }
       }
-      out.put(
-          e.getKey(), Subsets.of(pool).stream().filter(subset -> subset.size() >= 2).toList());
+      out.put(e.getKey(), Subsets.of(pool).stream().filter(subset -> subset.size() >= 2).toList());
     }
     return out;
   }
@@ -250,8 +249,7 @@ public final class RemedyFinder {
     List<OptionalLong> parts = new ArrayList<>();
     parts.add(pricing.finish(id, Baseline.level(house, t.score()), level));
     parts.add(
-        pricing.boards(
-            Candidates.boardArea(asItIs.score()), Candidates.boardArea(t.score())));
+        pricing.boards(Candidates.boardArea(asItIs.score()), Candidates.boardArea(t.score())));
     if (t.changes().stream().anyMatch(r -> r instanceof Remedy.BackBlock)) {
       parts.add(pricing.backBlock(id, Candidates.buttLength(t.score())));
     }
@@ -281,11 +279,7 @@ public final class RemedyFinder {
 
   /** Lines for the surfaces that a house-wide change reaches, by itself. */
   private List<RemedyLine> wideLines(
-      List<Remedy> changes,
-      OptionalLong price,
-      String id,
-      List<Trial> under,
-      HouseScore before) {
+      List<Remedy> changes, OptionalLong price, String id, List<Trial> under, HouseScore before) {
     SurfaceScore old = before.surface(id);
     Trial alone = under.get(0);
     if (alone.score().equals(old) || same(alone.score(), old)) {

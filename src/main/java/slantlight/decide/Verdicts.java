@@ -75,8 +75,7 @@ public final class Verdicts {
   }
 
   /** The standard's ruling on a surface in a given light. */
-  static StandardRule.Ruling ruling(
-      House house, Surface surface, StandardRule.RakingLight light) {
+  static StandardRule.Ruling ruling(House house, Surface surface, StandardRule.RakingLight light) {
     StandardRule.Coating coating =
         coveredShare(surface) >= SUBSTRATE_SHARE
             ? StandardRule.Coating.TILE

@@ -1,0 +1,62 @@
+package slantlight.decide;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import slantlight.board.PlacedBoard;
+import slantlight.scene.BoardSize;
+import slantlight.scene.House;
+import slantlight.scene.JointKind;
+import slantlight.scene.Surface;
+import slantlight.score.HouseScore;
+import slantlight.score.JointScore;
+import slantlight.score.SurfaceScore;
+
+/** The schedule for the trades: what to do on every surface. */
+public final class Schedule {
+  private Schedule() {}
+
+  /**
+   * A row per scored surface.
+   *
+   * @param verdicts as {@link Verdicts#of} gives them for the score
+   */
+  public static List<ScheduleRow> of(HouseScore score, List<Verdict> verdicts) {
+    List<ScheduleRow> out = new ArrayList<>();
+    for (Verdict v : verdicts) {
+      out.add(row(score.house(), score.surface(v.surfaceId()), v));
+    }
+    return out;
+  }
+
+  private static ScheduleRow row(House house, SurfaceScore score, Verdict verdict) {
+    Surface surface = house.surface(score.surfaceId());
+    double tapered = 0;
+    double butt = 0;
+    for (JointScore j : score.joints()) {
+      if (j.joint().kind() == JointKind.TAPERED) {
+        tapered += j.joint().length();
+      } else {
+        butt += j.joint().length();
+      }
+    }
+    Map<BoardSize, Integer> boards = new HashMap<>();
+    for (PlacedBoard b : score.layout().boards()) {
+      boards.merge(b.stock(), 1, Integer::sum);
+    }
+    return new ScheduleRow(
+        surface.id(),
+        surface.label(),
+        house.room(surface.roomId()).label(),
+        verdict.level(),
+        FinishLevel.of(verdict.level()).work(),
+        RegionalScale.name(house.scale(), verdict.level()),
+        surface.face().area() * (1 - Verdicts.coveredShare(surface)),
+        tapered,
+        butt,
+        score.layout().run(),
+        boards,
+        verdict.notes());
+  }
+}
