@@ -117,8 +117,8 @@ public record Comparison(List<SurfaceChange> surfaces) {
   }
 
   private static boolean same(Joint a, Joint b) {
-    return a.kind() == b.kind()
-        && (a.from().distance(b.from()) < SAME && a.to().distance(b.to()) < SAME
-            || a.from().distance(b.to()) < SAME && a.to().distance(b.from()) < SAME);
+    boolean forward = a.from().distance(b.from()) < SAME && a.to().distance(b.to()) < SAME;
+    boolean backward = a.from().distance(b.to()) < SAME && a.to().distance(b.from()) < SAME;
+    return a.kind() == b.kind() && (forward || backward);
   }
 }
