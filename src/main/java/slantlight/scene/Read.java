@@ -1,0 +1,24 @@
+package slantlight.scene;
+
+import java.util.List;
+
+/** What became of reading a scene file. */
+public sealed interface Read {
+  /**
+   * The scene is sound.
+   *
+   * @param warnings things that are allowed but probably not meant
+   */
+  record Ok(House house, List<Fault> warnings) implements Read {
+    public Ok {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /** The scene has faults, in the order of the file; nothing was resolved. */
+  record Faulty(List<Fault> faults) implements Read {
+    public Faulty {
+      faults = List.copyOf(faults);
+    }
+  }
+}

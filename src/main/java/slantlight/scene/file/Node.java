@@ -1,0 +1,94 @@
+package slantlight.scene.file;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A value of the file together with its place. */
+public sealed interface Node {
+  /** Where it stands. */
+  Place place();
+
+  /** What a person would call this sort of value. */
+  String sort();
+
+  /**
+   * A place in the file.
+   *
+   * @param path such as {@code $.rooms[2].id}
+   */
+  record Place(String path, int line, int column) {
+    /** The place of a key of the object here, at another line and column. */
+    Place key(String key, int atLine, int atColumn) {
+      boolean plain = key.matches("[A-Za-z_][A-Za-z0-9_]{0,60}");
+      String shown = key.length() > 40 ? key.substring(0, 40) + "..." : key;
+      return new Place(path + (plain ? "." + key : "['" + shown + "']"), atLine, atColumn);
+    }
+  }
+
+  /** A key with its value. */
+  record Member(String key, Place keyPlace, Node value) {}
+
+  /** An object, keys in the order of the file, repeated keys left out. */
+  record Obj(Place place, List<Member> members) implements Node {
+    public Obj {
+      members = List.copyOf(members);
+    }
+
+    /** The value of that key. */
+    public Optional<Node> get(String key) {
+      return members.stream().filter(m -> m.key().equals(key)).map(Member::value).findFirst();
+    }
+
+    @Override
+    public String sort() {
+      return "an object {...}";
+    }
+  }
+
+  /** A list. */
+  record Arr(Place place, List<Node> items) implements Node {
+    public Arr {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String sort() {
+      return "a list [...]";
+    }
+  }
+
+  /** A string. */
+  record Text(Place place, String value) implements Node {
+    @Override
+    public String sort() {
+      String shown = value.length() > 40 ? value.substring(0, 40) + "..." : value;
+      return "\"" + shown.replaceAll("\\p{Cntrl}", "?") + "\"";
+    }
+  }
+
+  /** A number; possibly not finite. */
+  record Num(Place place, double value) implements Node {
+    @Override
+    public String sort() {
+      return value == Math.rint(value) && Math.abs(value) < 1e15
+          ? Long.toString((long) value)
+          : Double.toString(value);
+    }
+  }
+
+  /** true or false. */
+  record Bool(Place place, boolean value) implements Node {
+    @Override
+    public String sort() {
+      return Boolean.toString(value);
+    }
+  }
+
+  /** null. */
+  record Nothing(Place place) implements Node {
+    @Override
+    public String sort() {
+      return "null";
+    }
+  }
+}
