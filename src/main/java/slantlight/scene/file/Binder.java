@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slantlight.units.Length;
 import slantlight.units.LengthUnit;
@@ -22,7 +21,7 @@ public final class Binder {
   private final Faults faults;
   private final Scalars scalars;
   private final LengthUnit units;
-  private final Map<Object, Node> nodes = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Node> nodes = new IdentityHashMap<>();
 
   public Binder(Faults faults, LengthUnit units) {
     this.faults = faults;
@@ -59,6 +58,13 @@ public final class Binder {
     return node == null ? new Node.Place("$", 1, 1) : node.place();
   }
 
+  /** The text written under a key of a record bound here, sound or not. */
+  public Optional<String> written(Object bound, String key) {
+    return nodes.get(bound) instanceof Node.Obj o && o.get(key).orElse(null) instanceof Node.Text t
+        ? Optional.of(t.value())
+        : Optional.empty();
+  }
+
   private <T> T record(Node node, Class<T> type) {
     if (!(node instanceof Node.Obj object)) {
       String key = node.place().path();
@@ -79,11 +85,14 @@ public final class Binder {
       if (value.isPresent()) {
         values[i] = value(value.get(), c.getGenericType(), key);
       } else if (key.required()) {
-        faults.add(object.place(), "the key " + c.getName() + " is missing", "add it: " + key.value());
+        faults.add(
+            object.place(), "the key " + c.getName() + " is missing", "add it: " + key.value());
       }
       whole &= values[i] != null || !key.required();
     }
-    if (!whole) {
+    // The scene and its rooms are kept with gaps, so that the rest of them is looked at as well.
+    boolean kept = type == SceneFile.class || type == RoomFile.class;
+    if (!whole && !kept) {
       return null;
     }
     T made = make(type, components, values);
@@ -214,9 +223,10 @@ public final class Binder {
   }
 
   private List<Object> ring(Node node) {
-    if (!(node instanceof Node.Arr array) || array.items().size() < 3 || array.items().size() > 200) {
-      faults.add(
-          node.place(), "this is no outline", "it must be a list of 3 to 200 points [x, y]");
+    if (!(node instanceof Node.Arr array)
+        || array.items().size() < 3
+        || array.items().size() > 200) {
+      faults.add(node.place(), "this is no outline", "it must be a list of 3 to 200 points [x, y]");
       return null;
     }
     List<Object> out = new ArrayList<>();

@@ -9,14 +9,7 @@ public final class Compass {
   /** The eight winds from the drawing's up, clockwise. */
   public static final List<String> WINDS =
       List.of(
-          "north",
-          "north-east",
-          "east",
-          "south-east",
-          "south",
-          "south-west",
-          "west",
-          "north-west");
+          "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
 
   private static final List<String> SHORT = List.of("n", "ne", "e", "se", "s", "sw", "w", "nw");
 

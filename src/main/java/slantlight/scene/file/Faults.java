@@ -92,8 +92,7 @@ public final class Faults {
           continue;
         }
         int same = a.charAt(i - 1) == b.charAt(k - 1) ? 0 : 1;
-        d[i][k] =
-            Math.min(Math.min(d[i - 1][k], d[i][k - 1]) + 1, d[i - 1][k - 1] + same);
+        d[i][k] = Math.min(Math.min(d[i - 1][k], d[i][k - 1]) + 1, d[i - 1][k - 1] + same);
         if (i > 1
             && k > 1
             && a.charAt(i - 1) == b.charAt(k - 2)

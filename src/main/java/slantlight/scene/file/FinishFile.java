@@ -16,8 +16,7 @@ public record FinishFile(
 
   /** Paint. */
   public record PaintFile(
-      @Key(value = "Light reflectance value, 0 black to 100 white.", min = 0, max = 100)
-          Double lrv,
+      @Key(value = "Light reflectance value, 0 black to 100 white.", min = 0, max = 100) Double lrv,
       @Key("flat, velvet, eggshell, satin, semi-gloss, gloss or high-gloss.") Sheen sheen) {}
 
   /** Framing. */
@@ -27,7 +26,10 @@ public record FinishFile(
                   + " on a ceiling.")
           Values.Bearing direction,
       @Key(value = "Centre to centre.", min = 0.1, max = 3) Length spacing,
-      @Key(value = "One member's centre, across the members from the surface's origin.", min = -100, max = 100)
+      @Key(
+              value = "One member's centre, across the members from the surface's origin.",
+              min = -100,
+              max = 100)
           Length offset) {}
 
   /** Boards. */

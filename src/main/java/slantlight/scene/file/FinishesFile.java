@@ -1,6 +1,5 @@
 package slantlight.scene.file;
 
-
 /** Finishes by part of the room, as written. */
 public record FinishesFile(
     @Key("Every wall.") FinishFile walls,

@@ -50,9 +50,17 @@ public record OutsideFile(
   public record OverhangFile(
       @Key(value = "Room whose wall it shades.", required = true) String room,
       @Key(value = "Wall it shades.", required = true) Values.WallRef wall,
-      @Key(value = "How far it stands out from the inner wall face.", required = true, min = 0.01, max = 50)
+      @Key(
+              value = "How far it stands out from the inner wall face.",
+              required = true,
+              min = 0.01,
+              max = 50)
           Length depth,
-      @Key(value = "Height of its underside above the room's floor.", required = true, min = 0.1, max = 100)
+      @Key(
+              value = "Height of its underside above the room's floor.",
+              required = true,
+              min = 0.1,
+              max = 100)
           Length height,
       @Key(value = "How far it runs past each end of the wall.", min = 0, max = 50)
           Length beyond) {}

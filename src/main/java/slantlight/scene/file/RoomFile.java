@@ -38,16 +38,12 @@ public record RoomFile(
             fewest = 1,
             most = 50)
         List<List<Values.Point>> outlines,
-    @Key(
-            value = "Outlines of full-height solids inside: a chimney, a column, a shaft.",
-            most = 50)
+    @Key(value = "Outlines of full-height solids inside: a chimney, a column, a shaft.", most = 50)
         List<List<Values.Point>> voids,
     @Key("The ceiling; flat when left out.") CeilingFile ceiling,
     @Key("Finishes of this room.") FinishesFile finishes,
-    @Key(value = "Walls that have a name or finish of their own.", most = 200)
-        List<WallFile> walls,
-    @Key(value = "Windows, doors, skylights and passages.", most = 100)
-        List<OpeningFile> openings,
+    @Key(value = "Walls that have a name or finish of their own.", most = 200) List<WallFile> walls,
+    @Key(value = "Windows, doors, skylights and passages.", most = 100) List<OpeningFile> openings,
     @Key(value = "Free polygons: soffits, beam faces, stair flights.", most = 500)
         List<SurfaceFile> surfaces,
     @Key(value = "Solid boxes: islands, beams, soffits.", most = 100) List<BoxFile> boxes) {
@@ -114,11 +110,17 @@ public record RoomFile(
               min = 0,
               max = 1000)
           Length offset,
-      @Key(value = "From the floor to the opening's lower edge; 0 when left out.", min = 0, max = 100)
+      @Key(
+              value = "From the floor to the opening's lower edge; 0 when left out.",
+              min = 0,
+              max = 100)
           Length sill,
       @Key(value = "Clear width.", min = 0.02, max = 200) Length width,
       @Key(value = "Clear height; or give head.", min = 0.02, max = 100) Length height,
-      @Key(value = "From the floor to the opening's upper edge; or give height.", min = 0.02, max = 100)
+      @Key(
+              value = "From the floor to the opening's upper edge; or give height.",
+              min = 0.02,
+              max = 100)
           Length head,
       @Key("Skylight: [x, y] of its middle in plan.") Values.Point at,
       @Key(value = "Skylight: length in plan along y (width is along x).", min = 0.02, max = 100)
@@ -154,8 +156,7 @@ public record RoomFile(
               most = 200)
           List<Values.Point> points,
       @Key("Finish of it.") FinishFile finish,
-      @Key(value = "Regions nobody sees, [x, y, z] corners.", most = 100)
-          List<CoverFile> covered,
+      @Key(value = "Regions nobody sees, [x, y, z] corners.", most = 100) List<CoverFile> covered,
       @Key(value = "Joints already up, ends [x, y, z].", most = 1000) List<JointFile> joints) {}
 
   /** A solid box inside a room. */

@@ -26,7 +26,8 @@ final class Scalars {
 
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,59}");
   private static final Pattern SPAN =
-      Pattern.compile("(dusk|\\d{1,2}:\\d{2})\\s*(?:to|-|until)\\s*(dawn|\\d{1,2}:\\d{2})( when dark)?");
+      Pattern.compile(
+          "(dusk|\\d{1,2}:\\d{2})\\s*(?:to|-|until)\\s*(dawn|\\d{1,2}:\\d{2})( when dark)?");
   private static final List<String> AXES =
       List.of("vertical", "horizontal", "east-west", "north-south");
 
@@ -42,20 +43,27 @@ final class Scalars {
     if (node instanceof Node.Text t && !t.value().isBlank() && t.value().length() <= 2000) {
       return t.value().strip();
     }
-    return fault(node, "a text in quotes");
+    wrong(node, "a text in quotes");
+    return null;
   }
 
   Boolean bool(Node node) {
-    return node instanceof Node.Bool b ? Boolean.valueOf(b.value()) : fault(node, "true or false");
+    if (node instanceof Node.Bool b) {
+      return b.value();
+    }
+    wrong(node, "true or false");
+    return null;
   }
 
   Double number(Node node, Key key) {
     String expected = "a number" + span(key.min(), key.max(), v -> trimmed(v));
     if (!(node instanceof Node.Num n)) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     if (!Double.isFinite(n.value()) || n.value() < key.min() || n.value() > key.max()) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     return n.value();
   }
@@ -67,20 +75,25 @@ final class Scalars {
             && n.value() == Math.rint(n.value())
             && n.value() >= Math.max(key.min(), Integer.MIN_VALUE)
             && n.value() <= Math.min(key.max(), Integer.MAX_VALUE);
-    return whole ? Integer.valueOf((int) ((Node.Num) node).value()) : fault(node, expected);
+    if (whole) {
+      return (int) ((Node.Num) node).value();
+    }
+    wrong(node, expected);
+    return null;
   }
 
   Length length(Node node, Key key) {
-    String expected =
-        Length.FORMS + span(key.min(), key.max(), v -> new Length(v).format(units));
+    String expected = Length.FORMS + span(key.min(), key.max(), v -> new Length(v).format(units));
     Optional<Length> read = rawLength(node);
     if (read.isEmpty()) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     double m = read.get().metres();
     double slack = 1e-9 * Math.max(1, Math.abs(m));
     if (m < key.min() - slack || m > key.max() + slack) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     return read.get();
   }
@@ -101,7 +114,8 @@ final class Scalars {
         return type.getEnumConstants()[i];
       }
     }
-    return fault(node, "one of " + String.join(", ", words), nearest(node, words));
+    wrong(node, "one of " + String.join(", ", words), nearest(node, words));
+    return null;
   }
 
   /** The words by which the constants of an enum are written in the file. */
@@ -117,7 +131,8 @@ final class Scalars {
     if (node instanceof Node.Text t && ID.matcher(t.value()).matches()) {
       return new Values.Id(t.value());
     }
-    return fault(node, "a short name of letters, digits, '.', '-' and '_', such as great-room");
+    wrong(node, "a short name of letters, digits, '.', '-' and '_', such as great-room");
+    return null;
   }
 
   Values.WallRef wallRef(Node node) {
@@ -127,22 +142,26 @@ final class Scalars {
     if (node instanceof Node.Text t && ID.matcher(t.value()).matches()) {
       return new Values.WallRef(t.value());
     }
-    return fault(node, "a wall's side, id or number from 1");
+    wrong(node, "a wall's side, id or number from 1");
+    return null;
   }
 
   Values.Zone zone(Node node) {
     String expected = "an IANA time zone such as America/Chicago";
     if (!(node instanceof Node.Text t)) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     try {
       if (ZoneId.getAvailableZoneIds().contains(t.value())) {
         return new Values.Zone(ZoneId.of(t.value()));
       }
     } catch (DateTimeException e) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
-    return fault(node, expected, nearest(node, List.copyOf(ZoneId.getAvailableZoneIds())));
+    wrong(node, expected, nearest(node, List.copyOf(ZoneId.getAvailableZoneIds())));
+    return null;
   }
 
   Values.Monthly monthly(Node node, Key key) {
@@ -151,7 +170,8 @@ final class Scalars {
       return every == null ? null : new Values.Monthly(java.util.Collections.nCopies(12, every));
     }
     if (a.items().size() != 12) {
-      return fault(node, "one number, or twelve with January first");
+      wrong(node, "one number, or twelve with January first");
+      return null;
     }
     List<Double> out = numbers(a, key);
     return out == null ? null : new Values.Monthly(out);
@@ -159,14 +179,16 @@ final class Scalars {
 
   Values.Pair pair(Node node, Key key) {
     if (!(node instanceof Node.Arr a) || a.items().size() != 2) {
-      return fault(node, "a pair [azimuth, altitude] in degrees");
+      wrong(node, "a pair [azimuth, altitude] in degrees");
+      return null;
     }
     List<Double> v = numbers(a, key);
     if (v == null) {
       return null;
     }
     if (Math.abs(v.get(0)) > 360 || v.get(1) < -10 || v.get(1) > 90) {
-      return fault(node, "a pair [azimuth, altitude] in degrees, altitude from -10 to 90");
+      wrong(node, "a pair [azimuth, altitude] in degrees, altitude from -10 to 90");
+      return null;
     }
     return new Values.Pair(v.get(0), v.get(1));
   }
@@ -184,7 +206,8 @@ final class Scalars {
 
   Values.ByLevel byLevel(Node node, Key key) {
     if (!(node instanceof Node.Obj o)) {
-      return fault(node, "an object with the levels \"0\" to \"5\" as keys");
+      wrong(node, "an object with the levels \"0\" to \"5\" as keys");
+      return null;
     }
     Map<Integer, Double> out = new TreeMap<>();
     for (Node.Member m : o.members()) {
@@ -203,7 +226,8 @@ final class Scalars {
   Values.Point point(Node node) {
     String expected = "a point [x, y] or [x, y, z]";
     if (!(node instanceof Node.Arr a) || a.items().size() < 2 || a.items().size() > 3) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     double[] p = new double[a.items().size()];
     boolean sound = true;
@@ -211,7 +235,7 @@ final class Scalars {
       Node item = a.items().get(i);
       Optional<Length> v = rawLength(item).filter(l -> Math.abs(l.metres()) <= FARTHEST);
       if (v.isEmpty()) {
-        fault(item, Length.FORMS + " within 20 km of the drawing's zero");
+        wrong(item, Length.FORMS + " within 20 km of the drawing's zero");
         sound = false;
       } else {
         p[i] = v.get().metres();
@@ -238,7 +262,8 @@ final class Scalars {
       }
       List<String> choices = new ArrayList<>(Compass.WINDS);
       choices.addAll(List.of("down", "up"));
-      return fault(node, expected, nearest(node, choices));
+      wrong(node, expected, nearest(node, choices));
+      return null;
     }
     if (node instanceof Node.Arr a && a.items().size() == 3) {
       double[] v = new double[3];
@@ -250,7 +275,8 @@ final class Scalars {
         return new Values.Direction(d.unit());
       }
     }
-    return fault(node, expected);
+    wrong(node, expected);
+    return null;
   }
 
   Values.Bearing bearing(Node node) {
@@ -271,9 +297,11 @@ final class Scalars {
       }
       List<String> choices = new ArrayList<>(Compass.WINDS);
       choices.addAll(AXES);
-      return fault(node, expected, nearest(node, choices));
+      wrong(node, expected, nearest(node, choices));
+      return null;
     }
-    return fault(node, expected);
+    wrong(node, expected);
+    return null;
   }
 
   Values.Level level(Node node) {
@@ -286,7 +314,8 @@ final class Scalars {
         && n.value() == Math.rint(n.value())) {
       return new Values.Level(OptionalInt.of((int) n.value()));
     }
-    return fault(node, "a level 0 to 5, or \"auto\"");
+    wrong(node, "a level 0 to 5, or \"auto\"");
+    return null;
   }
 
   /** Noon stands for "before dusk" and "after dawn": between them the sun decides. */
@@ -295,7 +324,8 @@ final class Scalars {
         "always, never, \"dusk to 23:00\", \"06:00 to dawn\", \"dusk to dawn\" or"
             + " \"18:00 to 22:00\"";
     if (!(node instanceof Node.Text t)) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     String s = t.value().strip().toLowerCase(Locale.ROOT);
     if (s.equals("never")) {
@@ -307,15 +337,15 @@ final class Scalars {
     }
     Matcher m = SPAN.matcher(s);
     if (!m.matches()) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
     try {
-      boolean dark =
-          m.group(1).equals("dusk") || m.group(2).equals("dawn") || m.group(3) != null;
-      return new Values.Span(
-          Optional.of(new OnHours(clock(m.group(1)), clock(m.group(2)), dark)));
+      boolean dark = m.group(1).equals("dusk") || m.group(2).equals("dawn") || m.group(3) != null;
+      return new Values.Span(Optional.of(new OnHours(clock(m.group(1)), clock(m.group(2)), dark)));
     } catch (DateTimeParseException e) {
-      return fault(node, expected);
+      wrong(node, expected);
+      return null;
     }
   }
 
@@ -333,15 +363,14 @@ final class Scalars {
     return node instanceof Node.Text t ? Faults.nearest(t.value(), choices) : Optional.empty();
   }
 
-  private <T> T fault(Node node, String expected) {
-    return fault(node, expected, Optional.empty());
+  private void wrong(Node node, String expected) {
+    wrong(node, expected, Optional.empty());
   }
 
-  private <T> T fault(Node node, String expected, Optional<String> nearest) {
+  private void wrong(Node node, String expected, Optional<String> nearest) {
     String path = node.place().path();
     String key = path.substring(path.lastIndexOf('.') + 1);
     faults.add(node.place(), key + " is " + node.sort(), "it must be " + expected, nearest);
-    return null;
   }
 
   private static String span(
@@ -358,8 +387,6 @@ final class Scalars {
   }
 
   private static String trimmed(double v) {
-    return v == Math.rint(v) && Math.abs(v) < 1e15
-        ? Long.toString((long) v)
-        : Double.toString(v);
+    return v == Math.rint(v) && Math.abs(v) < 1e15 ? Long.toString((long) v) : Double.toString(v);
   }
 }

@@ -10,9 +10,7 @@ public record SceneFile(
     @Key(value = "Version of this format.", required = true, min = 1, max = 1) Integer slantlight,
     @Key(value = "What you call the house.", required = true) String name,
     @Key("Anything a reader should know, printed with the results.") String note,
-    @Key(
-            value = "Unit of lengths written as plain numbers: m, mm, cm, ft or in.",
-            required = true)
+    @Key(value = "Unit of lengths written as plain numbers: m, mm, cm, ft or in.", required = true)
         LengthUnit units,
     @Key(
             value =
@@ -40,7 +38,11 @@ public record SceneFile(
   /** Where the house stands. */
   public record SiteFile(
       @Key(value = "Degrees north.", required = true, min = -90, max = 90) Double latitude,
-      @Key(value = "Degrees east; negative in the Americas.", required = true, min = -180, max = 180)
+      @Key(
+              value = "Degrees east; negative in the Americas.",
+              required = true,
+              min = -180,
+              max = 180)
           Double longitude,
       @Key(value = "Time zone by its IANA name, such as America/Chicago.", required = true)
           Values.Zone zone,
@@ -63,8 +65,7 @@ public record SceneFile(
               max = 1)
           Values.Monthly clearShare,
       @Key(
-              value =
-                  "Far skyline as [azimuth, altitude] pairs in degrees, azimuths ascending.",
+              value = "Far skyline as [azimuth, altitude] pairs in degrees, azimuths ascending.",
               most = 361)
           List<Values.Pair> skyline) {}
 
@@ -80,10 +81,7 @@ public record SceneFile(
           Values.ByLevel perAreaByLevel,
       @Key(value = "Money for boards, per square foot or square metre.", min = 0, max = 1e6)
           Double perBoardArea,
-      @Key(
-              value = "Money for extra work on joints, per foot or metre.",
-              min = 0,
-              max = 1e6)
+      @Key(value = "Money for extra work on joints, per foot or metre.", min = 0, max = 1e6)
           Double perJointLength,
       @Key(value = "Multiplier for high work.", min = 1, max = 20) Double highFactor,
       @Key(value = "Height above the floor from which work is high.", min = 0, max = 100)
@@ -93,22 +91,18 @@ public record SceneFile(
   public record PrescribedFile(
       @Key("The sun; leave out for none.") PrescribedSunFile sun,
       @Key(
-              value = "CIE general sky type 1 to 15 (5 is uniform), or 16 for traditional overcast.",
+              value =
+                  "CIE general sky type 1 to 15 (5 is uniform), or 16 for traditional overcast.",
               min = 1,
               max = 16)
           Integer skyType,
       @Key(value = "Luminance of the zenith, cd/m2.", required = true, min = 0, max = 1e6)
           Double zenithLuminance,
-      @Key(value = "Luminance of the ground, cd/m2.", min = 0, max = 1e6)
-          Double groundLuminance) {}
+      @Key(value = "Luminance of the ground, cd/m2.", min = 0, max = 1e6) Double groundLuminance) {}
 
   /** A stated sun. */
   public record PrescribedSunFile(
-      @Key(
-              value = "Degrees clockwise from true north.",
-              required = true,
-              min = -360,
-              max = 360)
+      @Key(value = "Degrees clockwise from true north.", required = true, min = -360, max = 360)
           Double azimuth,
       @Key(value = "Degrees above the horizon.", required = true, min = 0, max = 90)
           Double altitude,
@@ -121,8 +115,7 @@ public record SceneFile(
       @Key("What a person calls the place.") String label,
       @Key(value = "Room it is in.", required = true) String room,
       @Key(
-              value =
-                  "[x, y], or [x, y, z] to set the eye's height above the drawing's zero.",
+              value = "[x, y], or [x, y, z] to set the eye's height above the drawing's zero.",
               required = true)
           Values.Point position,
       @Key("true for a seated eye: 1.15 m above the floor instead of 1.60 m.") Boolean seated) {}
@@ -133,18 +126,21 @@ public record SceneFile(
       @Key("What a person calls it.") String label,
       @Key(value = "Room it is in.", required = true) String room,
       @Key(
-              value = "[x, y, z] of the middle of the luminous opening, z above the drawing's zero.",
+              value =
+                  "[x, y, z] of the middle of the luminous opening, z above the drawing's zero.",
               required = true)
           Values.Point position,
       @Key("Where it points: down (default), up, a compass word, or [x, y, z].")
           Values.Direction aim,
       @Key(
-              value = "Turn of the C0 plane about the aim: degrees clockwise from the drawing's up.",
+              value =
+                  "Turn of the C0 plane about the aim: degrees clockwise from the drawing's up.",
               min = -360,
               max = 360)
           Double turn,
       @Key(
-              value = "Light it gives, lm. With a photometry file the file's own flux is the default.",
+              value =
+                  "Light it gives, lm. With a photometry file the file's own flux is the default.",
               min = 0.1,
               max = 1e6)
           Double lumens,

@@ -172,8 +172,7 @@ public final class TreeReader {
       case START_OBJECT -> object(place);
       case START_ARRAY -> array(place);
       case VALUE_STRING -> new Node.Text(place, parser.getText());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-          new Node.Num(place, parser.getDoubleValue());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node.Num(place, parser.getDoubleValue());
       case VALUE_TRUE, VALUE_FALSE -> new Node.Bool(place, parser.getBooleanValue());
       default -> new Node.Nothing(place);
     };

@@ -89,8 +89,7 @@ final class Ceilings {
     Vec2 d = c.falls().unit();
     double[] s = range(d);
     double slope = (c.high().metres() - height) / (s[1] - s[0]);
-    roofs.add(
-        new RoofFace(region, floor + height + slope * s[1], -slope * d.x(), -slope * d.y()));
+    roofs.add(new RoofFace(region, floor + height + slope * s[1], -slope * d.x(), -slope * d.y()));
     nameRoofs();
     return true;
   }
@@ -117,8 +116,7 @@ final class Ceilings {
       for (Polygon piece : Plan.polygons(Plan.intersection(region, half(r, across, ridge, side)))) {
         Vec2 g = across.times(-slope * side);
         roofs.add(
-            new RoofFace(
-                piece, floor + c.high().metres() + slope * side * ridge, g.x(), g.y()));
+            new RoofFace(piece, floor + c.high().metres() + slope * side * ridge, g.x(), g.y()));
       }
     }
     nameRoofs();
@@ -180,9 +178,7 @@ final class Ceilings {
 
   private String label(String part) {
     String room = file.label() == null ? Shell.labelOf(file.id().text()) : file.label();
-    return part.equals("ceiling")
-        ? room + " ceiling"
-        : room + " " + part.substring(8) + " slope";
+    return part.equals("ceiling") ? room + " ceiling" : room + " " + part.substring(8) + " slope";
   }
 
   private Draft draft(String part, String label, Face face, Finish f) {
@@ -221,8 +217,7 @@ final class Ceilings {
     Vec3 o = free.frame().origin();
     double gx = -n.x() / n.z();
     double gy = -n.y() / n.z();
-    List<Vec2> plan =
-        s.points().stream().map(Values.Point::flat).toList();
+    List<Vec2> plan = s.points().stream().map(Values.Point::flat).toList();
     RoofFace roof =
         new RoofFace(
             Plan.polygon(Plan.counterClockwise(plan)), o.z() - gx * o.x() - gy * o.y(), gx, gy);

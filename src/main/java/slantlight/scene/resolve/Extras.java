@@ -82,8 +82,7 @@ final class Extras {
   }
 
   private Draft draft(String part, String label, Face face, Finish finish) {
-    return new Draft(
-        shell.id() + "/" + part, label, shell.id(), SurfaceKind.OTHER, face, finish);
+    return new Draft(shell.id() + "/" + part, label, shell.id(), SurfaceKind.OTHER, face, finish);
   }
 
   /** True when the point lies in the room or within 5 mm of it. */
@@ -157,14 +156,11 @@ final class Extras {
     for (Draft d : shell.drafts()) {
       boolean shellPart = d.kind != SurfaceKind.OTHER;
       boolean faces = side.frame().n().dot(d.frame().n()) < -1 + 1e-9;
-      if (!shellPart
-          || !faces
-          || Math.abs(d.frame().height(side.frame().origin())) > Plan.SAME) {
+      if (!shellPart || !faces || Math.abs(d.frame().height(side.frame().origin())) > Plan.SAME) {
         continue;
       }
       List<Vec2> ring =
-          Plan.counterClockwise(
-              side.corners().stream().map(c -> d.frame().toPlane(c)).toList());
+          Plan.counterClockwise(side.corners().stream().map(c -> d.frame().toPlane(c)).toList());
       for (List<Vec2> hole : d.holes) {
         if (Plan.intersection(Plan.polygon(ring), Plan.polygon(hole)).getArea() > 1e-5) {
           scope.fault(

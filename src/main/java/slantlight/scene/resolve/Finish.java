@@ -121,7 +121,9 @@ record Finish(
     return lengths.map(l -> l.stream().map(Length::metres).sorted().toList());
   }
 
-  /** Framing in the plane of a face; studs upright, joists over the shorter span, rafters downhill. */
+  /**
+   * Framing in the plane of a face; studs upright, joists over the shorter span, rafters downhill.
+   */
   Optional<Framing> framing(Face face) {
     if (!boarded) {
       return Optional.empty();

@@ -127,10 +127,11 @@ final class Fixtures {
 
   /** Direction of C0 square to the aim: the turn as a plan direction, or level, else east. */
   private static Vec3 c0(Vec3 aim, Double turnDeg) {
-    double a = Math.toRadians(turnDeg == null ? 90 : turnDeg);
-    Vec3 hint = new Vec3(Math.sin(a), Math.cos(a), 0);
-    if (turnDeg == null && Math.hypot(aim.x(), aim.y()) > 1e-3) {
-      hint = aim.cross(Vec3.UP);
+    boolean level = Math.hypot(aim.x(), aim.y()) > 1e-3;
+    Vec3 hint = level ? aim.cross(Vec3.UP) : Vec3.EAST;
+    if (turnDeg != null) {
+      double a = Math.toRadians(turnDeg);
+      hint = new Vec3(Math.sin(a), Math.cos(a), 0);
     }
     Vec3 square = hint.minus(aim.times(hint.dot(aim)));
     return square.length() < 1e-6 ? Vec3.UP : square.unit();

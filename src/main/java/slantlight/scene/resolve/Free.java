@@ -23,8 +23,7 @@ final class Free {
   }
 
   /** Face of corners listed counter-clockwise seen from its front; empty after adding faults. */
-  static Optional<Face> face(
-      Scope scope, Object record, String key, List<Values.Point> points) {
+  static Optional<Face> face(Scope scope, Object record, String key, List<Values.Point> points) {
     for (Values.Point p : points) {
       if (p.z().isEmpty()) {
         scope.fault(p, "this corner has no height", "give [x, y, z]");
@@ -53,7 +52,8 @@ final class Free {
     }
     Optional<String> fault = Plan.fault(ring);
     if (fault.isPresent()) {
-      scope.fault(record, key, "the polygon " + fault.get(), "list its corners in order, each once");
+      scope.fault(
+          record, key, "the polygon " + fault.get(), "list its corners in order, each once");
       return Optional.empty();
     }
     return Optional.of(Face.of(frame, ring));

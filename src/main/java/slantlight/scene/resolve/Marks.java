@@ -125,8 +125,7 @@ final class Marks {
     }
     for (Vec2 p : List.of(from, to, from.lerp(to, 0.5))) {
       if (!onto(draft.outer(), p)) {
-        scope.fault(
-            j, "from", "the joint leaves " + draft.label, "keep both ends on the surface");
+        scope.fault(j, "from", "the joint leaves " + draft.label, "keep both ends on the surface");
         return;
       }
     }

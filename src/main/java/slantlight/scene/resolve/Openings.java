@@ -144,11 +144,7 @@ final class Openings {
       scope.fault(
           o,
           o.head() != null ? "head" : "height",
-          word(o)
-              + " head "
-              + scope.length(head)
-              + " is above the wall's "
-              + scope.length(top),
+          word(o) + " head " + scope.length(head) + " is above the wall's " + scope.length(top),
           "lower it or raise the wall");
       sound = false;
     }
@@ -202,7 +198,7 @@ final class Openings {
   private void add(Shell shell, OpeningFile o, Draft draft, List<Vec2> ring) {
     boolean door = o.kind() == OpeningKind.DOOR;
     double frame = o.frame() == null ? (door ? 1 : 0.15) : o.frame();
-    String label = label(shell, o, draft);
+    String label = label(shell, o);
     Face face = Face.of(draft.frame(), ring);
     if (door && frame >= SOLID) {
       Finish leaf = unboarded(draft.finish, new Paint(0.7, Sheen.SEMI_GLOSS));
@@ -265,8 +261,9 @@ final class Openings {
       return;
     }
     Shell behind = shells.get(o.to());
-    if (behind == null || behind == shell) {
-      if (behind == shell || !roomIds.contains(o.to())) {
+    boolean itself = o.to().equals(shell.id());
+    if (behind == null || itself) {
+      if (itself || !roomIds.contains(o.to())) {
         List<String> others = roomIds.stream().filter(r -> !r.equals(shell.id())).sorted().toList();
         scope.unknown(o, "to", "there is no other room \"" + o.to() + "\"", others);
       }
@@ -297,7 +294,7 @@ final class Openings {
     openings.add(
         new Opening(
             shell.id() + "/" + o.id().text(),
-            label(shell, o, draft),
+            label(shell, o),
             shell.id(),
             OpeningKind.PASSAGE,
             draft.id,
@@ -323,8 +320,7 @@ final class Openings {
         continue;
       }
       List<Vec2> hole =
-          Plan.counterClockwise(
-              ring.stream().map(p -> other.toPlane(frame.toWorld(p))).toList());
+          Plan.counterClockwise(ring.stream().map(p -> other.toPlane(frame.toWorld(p))).toList());
       if (Plan.difference(Plan.polygon(hole), Plan.polygon(w.draft().outer())).getArea() < 1e-5) {
         best = new Facing(w.draft(), hole, gap);
       }
@@ -370,10 +366,10 @@ final class Openings {
     shell.others().add(new Draft(id, label, shell.id(), SurfaceKind.OTHER, face, finish));
   }
 
-  private static String label(Shell shell, OpeningFile o, Draft draft) {
+  private static String label(Shell shell, OpeningFile o) {
     return o.label() != null
         ? o.label()
-        : draft.label + " " + word(o) + " " + o.id().text().replace(shell.id(), "").strip();
+        : shell.label() + " " + o.id().text().replace('-', ' ').replace('_', ' ');
   }
 
   private static String word(RoomFile.OpeningFile o) {

@@ -19,8 +19,8 @@ import slantlight.scene.file.SceneFile.EyeFile;
 
 /**
  * Chooses the places from which people look: the user's own, else a modest set over each room's
- * free floor. The first place is the one farthest from all walls; each next is the one farthest from
- * those chosen; then come the places just inside doors and passages. No chance is involved.
+ * free floor. The first place is the one farthest from all walls; each next is the one farthest
+ * from those chosen; then come the places just inside doors and passages. No chance is involved.
  */
 final class Places {
   /** Eye heights above the floor, common practice in lighting: standing and seated, m. */

@@ -40,8 +40,7 @@ final class Plan {
       for (int k = i + 1; k < n; k++) {
         boolean neighbours = k == i + 1 || (i == 0 && k == n - 1);
         if (meet(ring, i, k, neighbours)) {
-          return Optional.of(
-              "crosses or touches itself at edges " + (i + 1) + " and " + (k + 1));
+          return Optional.of("crosses or touches itself at edges " + (i + 1) + " and " + (k + 1));
         }
       }
     }

@@ -75,10 +75,7 @@ record Shell(
 
   /** Height of the ceiling over a point of the floor; empty outside the room. */
   Optional<Double> ceilingAt(Vec2 p) {
-    return roofs.stream()
-        .filter(r -> holds(r.plan(), p))
-        .map(r -> r.z(p))
-        .reduce(Math::min);
+    return roofs.stream().filter(r -> holds(r.plan(), p)).map(r -> r.z(p)).reduce(Math::min);
   }
 
   /** True when the polygon holds the point, holes and edges left out. */

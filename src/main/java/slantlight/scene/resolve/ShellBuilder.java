@@ -81,8 +81,7 @@ final class ShellBuilder {
       return Optional.empty();
     }
     String key = one ? "outline" : "outlines";
-    List<List<Vec2>> rings =
-        rings(key, one ? List.of(file.outline()) : file.outlines());
+    List<List<Vec2>> rings = rings(key, one ? List.of(file.outline()) : file.outlines());
     List<List<Vec2>> voids = file.voids() == null ? List.of() : rings("voids", file.voids());
     if (rings == null || voids == null) {
       return Optional.empty();
@@ -161,7 +160,11 @@ final class ShellBuilder {
     Finish finish =
         Finish.of(scope, SurfaceKind.FLOOR, roomFinishes.floor(), sceneFinishes.floor());
     return new Draft(
-        file.id().text() + "/floor", label() + " floor", file.id().text(), SurfaceKind.FLOOR, face,
+        file.id().text() + "/floor",
+        label() + " floor",
+        file.id().text(),
+        SurfaceKind.FLOOR,
+        face,
         finish);
   }
 
@@ -172,12 +175,7 @@ final class ShellBuilder {
   private Finish ceilingFinish(FinishFile own) {
     FinishFile ceiling = file.ceiling() == null ? null : file.ceiling().finish();
     return Finish.of(
-        scope,
-        SurfaceKind.CEILING,
-        own,
-        ceiling,
-        roomFinishes.ceiling(),
-        sceneFinishes.ceiling());
+        scope, SurfaceKind.CEILING, own, ceiling, roomFinishes.ceiling(), sceneFinishes.ceiling());
   }
 
   /** One edge of the plan, the room on its left. */
@@ -197,8 +195,7 @@ final class ShellBuilder {
         Vec2 b = ring.get((i + 1) % n);
         Vec2 d = b.minus(a);
         int number = reversed ? (n - 2 - i + n) % n + 1 : before + i + 1;
-        out.add(
-            new Edge(a, b, number, Compass.word(Math.toDegrees(Math.atan2(d.y(), -d.x())))));
+        out.add(new Edge(a, b, number, Compass.word(Math.toDegrees(Math.atan2(d.y(), -d.x())))));
       }
     }
     return out;
@@ -241,8 +238,7 @@ final class ShellBuilder {
     return out;
   }
 
-  private Map<Edge, RoomFile.WallFile> ownWalls(
-      List<Edge> edges, Map<Edge, List<String>> names) {
+  private Map<Edge, RoomFile.WallFile> ownWalls(List<Edge> edges, Map<Edge, List<String>> names) {
     Map<Edge, RoomFile.WallFile> own = new HashMap<>();
     Set<String> ids = new HashSet<>();
     for (RoomFile.WallFile w : file.walls() == null ? List.<RoomFile.WallFile>of() : file.walls()) {

@@ -57,7 +57,8 @@ final class Surroundings {
       if (fresh(b, b.id()) && !faces.isEmpty()) {
         String label = b.label() == null ? Shell.labelOf(b.id().text()) : b.label();
         blocks.add(
-            new Block(b.id().text(), label, faces, b.reflectance() == null ? 0.2 : b.reflectance()));
+            new Block(
+                b.id().text(), label, faces, b.reflectance() == null ? 0.2 : b.reflectance()));
       }
     }
     return new Outside(ground, zones, blocks);
