@@ -81,7 +81,8 @@ final class Fixtures {
     Vec3 aim = f.aim() == null ? Vec3.DOWN : f.aim().unit();
     double[] size = size(f, measured);
     Distribution spread =
-        measured.<Distribution>map(Distribution.Measured::new)
+        measured
+            .<Distribution>map(Distribution.Measured::new)
             .orElse(f.distribution() == null ? Distribution.Named.DIFFUSER : f.distribution());
     return Optional.of(
         new Lamp(

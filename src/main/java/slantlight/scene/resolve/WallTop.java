@@ -3,6 +3,7 @@ package slantlight.scene.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import slantlight.geom.Vec2;
 
@@ -23,7 +24,7 @@ final class WallTop {
     double length = a.distance(b);
     Vec2 d = b.minus(a).unit();
     Vec2 inward = new Vec2(-d.y(), d.x()).times(NUDGE);
-    TreeSet<Double> breaks = breaks(a, d, length, roofs);
+    SortedSet<Double> breaks = breaks(a, d, length, roofs);
     List<Vec2> out = new ArrayList<>();
     double from = 0;
     for (double to : breaks) {
@@ -43,8 +44,8 @@ final class WallTop {
     return straight(out);
   }
 
-  private static TreeSet<Double> breaks(Vec2 a, Vec2 d, double length, List<RoofFace> roofs) {
-    TreeSet<Double> out = new TreeSet<>();
+  private static SortedSet<Double> breaks(Vec2 a, Vec2 d, double length, List<RoofFace> roofs) {
+    SortedSet<Double> out = new TreeSet<>();
     out.add(length);
     for (RoofFace r : roofs) {
       List<Vec2> ring = Plan.outer(r.plan());
