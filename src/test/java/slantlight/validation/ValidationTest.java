@@ -22,7 +22,8 @@ class ValidationTest {
   private static final Path DOCUMENT = Path.of("docs", "validation.md");
 
   /** Every provider of checks, in the order of the document. */
-  private static final List<Supplier<List<Check>>> PROVIDERS = List.of(LevelChecks::all);
+  private static final List<Supplier<List<Check>>> PROVIDERS =
+      List.of(LevelChecks::all, LightChecks::all);
 
   @TestFactory
   Stream<DynamicTest> everyCheckHoldsAndTheDocumentIsFresh() {
