@@ -151,7 +151,8 @@ public final class RowHouses {
       Vec2 corner = r.outline().get(0);
       for (int k = 0; k < perRoom; k++) {
         double x = corner.x() + SIDE * (k % side + 0.5) / side;
-        double y = corner.y() + SIDE * (k / side + 0.5) / side;
+        int row = k / side;
+        double y = corner.y() + SIDE * (row + 0.5) / side;
         out.add(new SamplePoint(Frame.of(new Vec3(x, y, HIGH), Vec3.EAST, Vec3.DOWN), r.id()));
       }
     }
