@@ -17,13 +17,15 @@ public record GlossLobe(double index, double roughness) {
   /** Index of paint binders: acrylic 1.48 to 1.50, alkyd 1.50 to 1.53. */
   public static final double PAINT_INDEX = 1.5;
 
-  private static final double LEAST = 0.002;
+  /** Smoothest lobe that can be integrated. */
+  public static final double LEAST = 0.0005;
+
   private static final double MOST = 1.0;
 
   public GlossLobe {
     if (!(index > 1 && roughness >= LEAST && roughness <= MOST)) {
       throw new IllegalArgumentException(
-          "a lobe needs an index above 1 and a roughness from 0.002 to 1, not "
+          "a lobe needs an index above 1 and a roughness from 0.0005 to 1, not "
               + index
               + " and "
               + roughness);

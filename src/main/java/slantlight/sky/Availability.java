@@ -16,7 +16,7 @@ package slantlight.sky;
  * @param b growth of Ekh, lx
  * @param exponent power of the sine
  */
-record Availability(double c, double a, double b, double exponent) {
+public record Availability(double c, double a, double b, double exponent) {
   private static final double SOLAR_CONSTANT = 127_500;
 
   /** Civil twilight ends when the sun is this far down. */
@@ -30,7 +30,7 @@ record Availability(double c, double a, double b, double exponent) {
    *
    * @param haze c of the clear sky, 0.21 typical
    */
-  static Availability of(Weather weather, double haze) {
+  public static Availability of(Weather weather, double haze) {
     return switch (weather) {
       case CLEAR -> new Availability(haze, 800, 15_500, 0.5);
       // Cloud never clears the air: a hazier site keeps its haze.
@@ -40,7 +40,7 @@ record Availability(double c, double a, double b, double exponent) {
   }
 
   /** Illuminance square to the sun above the air on a day of the year, lx. */
-  static double extraterrestrial(int dayOfYear) {
+  public static double extraterrestrial(int dayOfYear) {
     return SOLAR_CONSTANT * (1 + 0.034 * Math.cos(2 * Math.PI * (dayOfYear - 2) / 365));
   }
 
@@ -49,13 +49,13 @@ record Availability(double c, double a, double b, double exponent) {
    *
    * @param altitude radians, 0 or more
    */
-  static double airMass(double altitude) {
+  public static double airMass(double altitude) {
     double deg = Math.toDegrees(altitude);
     return 1 / (Math.sin(altitude) + 0.50572 * Math.pow(deg + 6.07995, -1.6364));
   }
 
   /** Illuminance of the sun's beam square to it, lx, through an air mass. */
-  double directNormal(double extraterrestrial, double airMass) {
+  public double directNormal(double extraterrestrial, double airMass) {
     return Double.isInfinite(c) ? 0 : extraterrestrial * Math.exp(-c * airMass);
   }
 
@@ -65,7 +65,7 @@ record Availability(double c, double a, double b, double exponent) {
    *
    * @param altitude of the sun, radians
    */
-  double horizontal(double altitude) {
+  public double horizontal(double altitude) {
     if (altitude >= 0) {
       return a + b * Math.pow(Math.sin(altitude), exponent);
     }

@@ -60,8 +60,7 @@ public final class SunGrid {
     Vec3[] at = new Vec3[rows * columns];
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
-        at[r * columns + c] =
-            direction(sinLat, cosLat, declination(r, rows), 2 * Math.PI * c / columns);
+        at[r * columns + c] = direction(lat, declination(r, rows), 2 * Math.PI * c / columns);
       }
     }
     boolean[] kept = new boolean[at.length];
@@ -153,12 +152,20 @@ public final class SunGrid {
     };
   }
 
-  /** Unit vector toward declination and hour angle (westward positive) at a latitude. */
-  private static Vec3 direction(double sinLat, double cosLat, double declination, double hour) {
-    double sd = Math.sin(declination);
-    double cd = Math.cos(declination);
-    double ch = Math.cos(hour);
+  /**
+   * Unit vector toward a place of the sky, all angles in radians.
+   *
+   * @param hourAngle from the meridian, westward positive
+   */
+  public static Vec3 direction(double latitude, double declination, double hourAngle) {
+    double sinLat = Math.sin(latitude);
+    double cosLat = Math.cos(latitude);
+    double sinDec = Math.sin(declination);
+    double cosDec = Math.cos(declination);
+    double across = cosDec * Math.cos(hourAngle);
     return new Vec3(
-        -cd * Math.sin(hour), cosLat * sd - sinLat * cd * ch, sinLat * sd + cosLat * cd * ch);
+        -cosDec * Math.sin(hourAngle),
+        cosLat * sinDec - sinLat * across,
+        sinLat * sinDec + cosLat * across);
   }
 }

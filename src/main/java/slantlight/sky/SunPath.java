@@ -25,6 +25,14 @@ public final class SunPath {
   private SunPath() {}
 
   /**
+   * Air that bends light.
+   *
+   * @param pressureHpa pressure at the site, hPa
+   * @param temperatureC C
+   */
+  public record Air(double pressureHpa, double temperatureC) {}
+
+  /**
    * Apparent place of the sun's centre. One call costs about 3 microseconds.
    *
    * @param latitudeDeg degrees north, -90 to 90
@@ -33,17 +41,33 @@ public final class SunPath {
    * @throws IllegalArgumentException if latitude or longitude is out of range
    */
   public static Sun at(double latitudeDeg, double longitudeDeg, double elevation, Instant instant) {
-    ZonedDateTime utc = instant.atZone(ZoneOffset.UTC);
-    SolarPosition p =
+    double deltaT = DeltaT.estimate(instant.atZone(ZoneOffset.UTC).toLocalDate());
+    Air air = new Air(pressure(elevation), TEMPERATURE_C);
+    return at(latitudeDeg, longitudeDeg, elevation, instant, deltaT, air);
+  }
+
+  /**
+   * Apparent place of the sun's centre, everything stated.
+   *
+   * @param deltaT terrestrial time minus universal time, s
+   * @throws IllegalArgumentException if latitude or longitude is out of range
+   */
+  public static Sun at(
+      double latitudeDeg,
+      double longitudeDeg,
+      double elevation,
+      Instant instant,
+      double deltaT,
+      Air air) {
+    return sun(
         SPA.calculateSolarPosition(
-            utc,
+            instant.atZone(ZoneOffset.UTC),
             latitudeDeg,
             longitudeDeg,
             elevation,
-            DeltaT.estimate(utc.toLocalDate()),
-            pressure(elevation),
-            TEMPERATURE_C);
-    return sun(p);
+            deltaT,
+            air.pressureHpa(),
+            air.temperatureC()));
   }
 
   /**

@@ -23,7 +23,15 @@ class ValidationTest {
 
   /** Every provider of checks, in the order of the document. */
   private static final List<Supplier<List<Check>>> PROVIDERS =
-      List.of(LevelChecks::all, LightChecks::all);
+      List.of(
+          SunChecks::all,
+          SkyChecks::all,
+          OpticsChecks::all,
+          RidgeChecks::all,
+          EyeChecks::all,
+          Lm63Checks::all,
+          LightChecks::all,
+          LevelChecks::all);
 
   @TestFactory
   Stream<DynamicTest> everyCheckHoldsAndTheDocumentIsFresh() {
