@@ -96,7 +96,7 @@ final class Lm63Numbers {
         return false;
       }
       String text = lines.get(line).replace(',', ' ').strip();
-      fields = text.isEmpty() ? new String[0] : text.split("\\s+");
+      fields = text.isEmpty() ? new String[0] : text.split("\\s+", -1);
       next = 0;
     }
     return true;

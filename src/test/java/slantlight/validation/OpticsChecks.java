@@ -155,18 +155,19 @@ final class OpticsChecks {
               String.format(Locale.ROOT, "%.1f units", g),
               g >= range[0] && g <= range[1]));
     }
-    double[][] grazing = {{1, 0, 10}, {3, 10, 35}};
-    for (double[] row : grazing) {
-      Sheen sheen = Sheen.values()[(int) row[0] - 1];
-      double g = GlossLobe.ofGloss60(sheen.gloss60()).gloss(GlossAngle.EIGHTY_FIVE);
-      out.add(
-          fact(
-              SUBJECT,
-              "85 degree sheen of " + sheen + ", which was not fitted, lies in its class",
-              "MPI gloss classes",
-              String.format(Locale.ROOT, "%.0f units", g),
-              g >= row[1] && g <= row[2]));
-    }
+    grazing(out, Sheen.FLAT, 0, 10);
+    grazing(out, Sheen.EGGSHELL, 10, 35);
+  }
+
+  private static void grazing(List<Check> out, Sheen sheen, double low, double high) {
+    double g = GlossLobe.ofGloss60(sheen.gloss60()).gloss(GlossAngle.EIGHTY_FIVE);
+    out.add(
+        fact(
+            SUBJECT,
+            "85 degree sheen of " + sheen + ", which was not fitted, lies in its class",
+            "MPI gloss classes",
+            String.format(Locale.ROOT, "%.0f units", g),
+            g >= low && g <= high));
   }
 
   private static void energy(List<Check> out) {

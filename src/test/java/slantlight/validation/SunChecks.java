@@ -243,9 +243,9 @@ final class SunChecks {
       {"-23.45", "26.6/0 25.0/15.2 20.7/29.4 14.0/41.9 5.5/53.0", "21 December"}
     };
     for (String[] day : table) {
-      String[] hours = day[1].split(" ");
+      String[] hours = day[1].split(" ", -1);
       for (int h = 0; h < hours.length; h++) {
-        String[] row = hours[h].split("/");
+        String[] row = hours[h].split("/", -1);
         solar(
             out,
             day[2] + " " + (12 - h) + " h",

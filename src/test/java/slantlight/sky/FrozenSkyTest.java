@@ -1,0 +1,25 @@
+package slantlight.sky;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Instant;
+import org.junit.jupiter.api.Test;
+import slantlight.TestHouses;
+
+/**
+ * Frozen values: what the program gave when its checks against published values passed. They tell
+ * of a change, not of the truth.
+ */
+class FrozenSkyTest {
+  private final SkyModel model = SkyModel.of(TestHouses.site());
+
+  @Test
+  void clearOctoberMorning() {
+    SkyState s = model.at(Instant.parse("2026-10-15T14:10:00Z"), Weather.CLEAR);
+    assertThat(Math.toDegrees(s.sun().azimuth())).isCloseTo(119.7527, within(1e-4));
+    assertThat(Math.toDegrees(s.sun().altitude())).isCloseTo(16.6838, within(1e-4));
+    assertThat(s.sunNormalLux()).isCloseTo(62_563, within(1.0));
+    assertThat(s.diffuseHorizontalLux()).isCloseTo(9105, within(1.0));
+  }
+}
