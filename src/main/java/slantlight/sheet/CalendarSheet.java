@@ -38,6 +38,22 @@ public final class CalendarSheet {
     this.site = site;
     this.year = year;
     days = LocalDate.of(year, 1, 1).lengthOfYear();
+    Frame frame = frame(calendar);
+    from = frame.from();
+    to = frame.to();
+  }
+
+  /**
+   * Where a calendar's cells lie on its sheet, mm, for finding the cell under a pointer.
+   *
+   * @param hour height of an hour
+   * @param from first hour drawn
+   * @param to last hour drawn
+   */
+  public record Frame(double left, double top, double width, double hour, int from, int to) {}
+
+  /** The frame of a calendar's sheet. */
+  public static Frame frame(Calendar calendar) {
     int first = 5;
     int last = 21;
     for (int row = 0; row < calendar.days().size(); row++) {
@@ -48,8 +64,7 @@ public final class CalendarSheet {
         }
       }
     }
-    from = first;
-    to = Math.min(24, last);
+    return new Frame(LEFT, TOP, WIDTH, HOUR, first, Math.min(24, last));
   }
 
   /**

@@ -26,7 +26,7 @@ public final class Words {
   /** An area in both manners. */
   public static String area(double squareMetres) {
     return String.format(
-        Locale.ROOT, "%.1f m\u00b2 (%.0f sq ft)", squareMetres, squareMetres / 0.09290304);
+        Locale.ROOT, "%.1f m\u00b2, %.0f sq ft", squareMetres, squareMetres / 0.09290304);
   }
 
   /** Day and local clock time. */
@@ -79,6 +79,6 @@ public final class Words {
     long rest = quarters % 48;
     String[] part = {"", "\u00bc", "\u00bd", "\u00be"};
     String inches = (rest / 4 == 0 && rest % 4 != 0 ? "" : rest / 4) + part[(int) (rest % 4)];
-    return (feet > 0 ? feet + "\u2032 " : "") + inches + "\u2033";
+    return (feet > 0 ? feet + "' " : "") + inches + "\"";
   }
 }

@@ -1,0 +1,407 @@
+package slantlight.report;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import slantlight.board.Quantities;
+import slantlight.board.QuantityTakeoff;
+import slantlight.decide.FinishLevel;
+import slantlight.decide.RegionalScale;
+import slantlight.decide.Showing;
+import slantlight.decide.Verdict;
+import slantlight.scene.BoardSize;
+import slantlight.scene.House;
+import slantlight.scene.LevelScale;
+import slantlight.scene.Room;
+import slantlight.scene.Surface;
+import slantlight.score.Band;
+import slantlight.score.Peak;
+import slantlight.score.SurfaceScore;
+import slantlight.sheet.Drawing;
+import slantlight.sheet.FrontierSheet;
+import slantlight.sheet.SunPathSheet;
+import slantlight.sheet.SvgText;
+import slantlight.sheet.Words;
+
+/** The sections of the report, in order, for screen and paper alike. */
+final class ReportBody {
+  private final Html html;
+  private final ReportData data;
+  private final House house;
+  private final boolean paper;
+  private final Answer answer;
+
+  ReportBody(Html html, ReportData data, boolean paper) {
+    this.html = html;
+    this.data = data;
+    this.house = data.score().house();
+    this.paper = paper;
+    this.answer = new Answer(data);
+  }
+
+  void head() {
+    html.leaf("p", "Joints under raking light", "class", "kind");
+    html.leaf("h1", house.name(), "dir", "auto");
+    html.leaf(
+        "p",
+        (house.note().isBlank() ? "" : house.note() + " \u00b7 ")
+            + String.format(
+                Locale.ROOT,
+                "%.2f\u00b0 %s, %.2f\u00b0 %s",
+                Math.abs(house.site().latitudeDeg()),
+                house.site().latitudeDeg() < 0 ? "S" : "N",
+                Math.abs(house.site().longitudeDeg()),
+                house.site().longitudeDeg() < 0 ? "W" : "E")
+            + " \u00b7 light of "
+            + data.score().year()
+            + " \u00b7 scene "
+            + data.made().shortHash(),
+        "class",
+        "facts",
+        "dir",
+        "auto");
+  }
+
+  void sections() {
+    answerSection();
+    schedule();
+    cost();
+    surfaces();
+    quantities();
+    inspection();
+    site();
+    limits();
+  }
+
+  void foot() {
+    html.open("footer");
+    html.open("p")
+        .text("Made by Slantlight " + data.made().version() + " from the scene with hash ");
+    html.leaf("code", data.made().sceneHash());
+    html.text(". The same scene and version give the same report.").close();
+    html.close();
+  }
+
+  private void answerSection() {
+    html.open("section", "id", "answer", "aria-label", "The answer");
+    html.open("div", "class", "answer");
+    List<String> sentences = answer.sentences();
+    for (int i = 0; i < sentences.size(); i++) {
+      html.leaf("p", sentences.get(i), "class", i == 0 ? "lead" : "next");
+    }
+    html.close();
+    if (!data.pictures().isEmpty()) {
+      html.open("figure", "class", "picture");
+      html.open("div", "class", "pair");
+      for (ReportData.Picture p : data.pictures()) {
+        String src = "data:image/png;base64," + Base64.getEncoder().encodeToString(p.png());
+        html.empty("img", "class", "half", "src", src, "alt", p.alt());
+      }
+      html.close();
+      List<String> captions = data.pictures().stream().map(ReportData.Picture::caption).toList();
+      html.leaf("figcaption", String.join(" ", captions));
+      html.close();
+    }
+    html.close();
+  }
+
+  private void schedule() {
+    section("schedule", "Finish schedule");
+    boolean regional = house.scale() != LevelScale.GA_214;
+    html.leaf(
+        "p",
+        "What the taper and the painter need: the level to specify on each surface, worst surface"
+            + " first. A showing of 1\u00d7 is what an eye just notices unasked.");
+    html.open(
+        "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Schedule");
+    html.open("table", "class", "cards");
+    html.open("thead").open("tr");
+    html.leaf("th", "Surface", "scope", "col");
+    html.leaf("th", "Level", "scope", "col", "class", "level");
+    if (regional) {
+      html.leaf("th", RegionalScale.title(house.scale()), "scope", "col");
+    }
+    html.leaf("th", "Shows at level 4", "scope", "col");
+    html.leaf("th", "As specified", "scope", "col");
+    html.leaf("th", "Paint", "scope", "col");
+    html.leaf("th", "Worst moment", "scope", "col");
+    html.leaf("th", "Reason", "scope", "col");
+    html.close().close().open("tbody");
+    for (SurfaceScore s : answer.worstFirst()) {
+      scheduleRow(s, regional);
+    }
+    html.close().close().close();
+    html.leaf("h4", "What the levels ask of the finisher");
+    html.open("dl");
+    data.verdicts().stream()
+        .map(Verdict::level)
+        .distinct()
+        .sorted()
+        .forEach(
+            level -> {
+              html.leaf("dt", "Level " + level);
+              html.leaf("dd", FinishLevel.of(level).work() + ".");
+            });
+    html.close().close();
+  }
+
+  private void scheduleRow(SurfaceScore s, boolean regional) {
+    Surface surface = house.surface(s.surfaceId());
+    Optional<Verdict> v = data.verdict(s.surfaceId());
+    html.open("tr", "data-room", surface.roomId());
+    html.open("th", "scope", "row", "dir", "auto");
+    html.leaf("a", surface.label(), "href", "#" + anchor(s)).close();
+    html.leaf(
+        "td", v.map(x -> "" + x.level()).orElse("-"), "class", "level", "data-label", "Level");
+    if (regional) {
+      String name = v.map(x -> RegionalScale.name(house.scale(), x.level())).orElse("-");
+      html.leaf("td", name, "data-label", RegionalScale.title(house.scale()));
+    }
+    html.open("td", "data-label", "Shows at level 4");
+    chip(Showing.at(s, 4));
+    html.close();
+    html.open("td", "data-label", "As specified");
+    if (v.isPresent() && v.get().level() >= 3) {
+      chip(Showing.at(s, v.get().level()));
+    } else {
+      html.text("not smooth by intent");
+    }
+    html.close();
+    html.leaf(
+        "td",
+        Words.word(surface.paint().sheen())
+            + String.format(Locale.ROOT, ", LRV %.0f", 100 * surface.paint().lrv()),
+        "data-label",
+        "Paint");
+    html.leaf("td", Showing.worst(s).map(Words::when).orElse("-"), "data-label", "Worst moment");
+    html.leaf("td", v.map(Verdict::reason).orElse(""), "data-label", "Reason");
+    html.close();
+  }
+
+  private void chip(double showing) {
+    Band band = Band.of(showing);
+    html.leaf(
+        "span", Words.times(showing) + " " + Words.word(band), "class", "chip " + Words.word(band));
+  }
+
+  private void cost() {
+    section("cost", "What money buys");
+    if (data.money().isEmpty() || data.money().get().frontier().isEmpty()) {
+      html.leaf(
+          "p",
+          "Remedies were not weighed for this report. Let it weigh them, with your own rates in the"
+              + " scene, to see what each further sum of money removes.");
+      html.close();
+      return;
+    }
+    ReportData.Money money = data.money().get();
+    html.open("div", "class", "keep");
+    html.leaf(
+        "p",
+        "Each point is the plan that leaves least showing for its price; no other plan is both"
+            + " cheaper and better. Prices are your own rates or, without rates, areas of work.");
+    figure(FrontierSheet.of(money.frontier(), money.unit(), "frontier"));
+    html.close();
+    if (!money.proposal().isEmpty()) {
+      html.leaf(
+          "h4",
+          "Proposed plan"
+              + money.proposed().map(s -> ", " + Answer.price(money, s.price())).orElse(""));
+      list(money.proposal());
+    }
+    html.open("details").leaf("summary", "All plans of the chart");
+    html.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Plans");
+    html.open("table").open("thead").open("tr");
+    html.leaf("th", "Price, " + money.unit(), "class", "n", "scope", "col");
+    html.leaf("th", "Showing left", "class", "n", "scope", "col");
+    html.leaf("th", "What is done", "scope", "col").close().close().open("tbody");
+    for (FrontierSheet.Step step : money.frontier()) {
+      html.open("tr").leaf("td", String.format(Locale.ROOT, "%,.0f", step.price()), "class", "n");
+      html.leaf("td", String.format(Locale.ROOT, "%.1f", step.excess()), "class", "n");
+      html.leaf("td", step.words()).close();
+    }
+    html.close().close().close().close().close();
+  }
+
+  private void surfaces() {
+    section("surfaces", "Surface by surface");
+    html.leaf(
+        "p",
+        "Drawings are to the stated scale when printed at full size. Lines are joints: thin dots"
+            + " quiet, dashes a trace, a full line plain, a heavy line loud.");
+    for (SurfaceScore s : answer.worstFirst()) {
+      new SurfaceArticle(html, data, s, anchor(s), paper).write();
+    }
+    html.close();
+  }
+
+  private void quantities() {
+    section("quantities", "Quantities");
+    if (data.quantities().isEmpty()) {
+      html.leaf("p", "Quantities were not taken off for this report.");
+      html.close();
+      return;
+    }
+    html.leaf(
+        "p",
+        "From the board layouts drawn above, before your own allowance for breakage. Coverage"
+            + " rules are common practice; check them against your makers' data.");
+    html.open(
+        "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Quantities");
+    html.open("table", "class", "cards").open("thead").open("tr");
+    String[] names = {
+      "Surface",
+      "Boards",
+      "Board area",
+      "Waste",
+      "Tape, m",
+      "Compound, l",
+      "Corner bead, m",
+      "Fasteners"
+    };
+    for (int i = 0; i < names.length; i++) {
+      html.leaf("th", names[i], "scope", "col", "class", i < 2 ? "" : "n");
+    }
+    html.close().close().open("tbody");
+    for (ReportData.SurfaceQuantities q : data.quantities()) {
+      Surface surface = house.surface(q.surfaceId());
+      quantityRow(surface.label(), surface.roomId(), q.quantities(), names);
+    }
+    html.close();
+    List<Quantities> all =
+        data.quantities().stream().map(ReportData.SurfaceQuantities::quantities).toList();
+    html.open("tfoot");
+    quantityRow("Whole house", "", QuantityTakeoff.sum(all), names);
+    html.close().close().close().close();
+  }
+
+  private void quantityRow(String label, String room, Quantities q, String[] names) {
+    if (room.isEmpty()) {
+      html.open("tr");
+    } else {
+      html.open("tr", "data-room", room);
+    }
+    html.leaf("th", label, "scope", "row", "dir", "auto");
+    html.leaf("td", boards(q), "data-label", names[1]);
+    String[] cells = {
+      String.format(Locale.ROOT, "%.1f m\u00b2", q.boardArea()),
+      String.format(Locale.ROOT, "%.0f %%", 100 * q.waste()),
+      String.format(Locale.ROOT, "%.1f", q.tape()),
+      String.format(Locale.ROOT, "%.1f", q.compound()),
+      String.format(Locale.ROOT, "%.1f", q.cornerBead()),
+      Integer.toString(q.fasteners())
+    };
+    for (int i = 0; i < cells.length; i++) {
+      html.leaf("td", cells[i], "class", "n", "data-label", names[i + 2]);
+    }
+    html.close();
+  }
+
+  private static String boards(Quantities q) {
+    List<BoardSize> sizes = new ArrayList<>(q.boards().keySet());
+    sizes.sort((a, b) -> Double.compare(b.length() * b.width(), a.length() * a.width()));
+    return String.join(
+        ", ", sizes.stream().map(s -> q.boards().get(s) + " \u00d7 " + StockSize.name(s)).toList());
+  }
+
+  private void inspection() {
+    section("inspection", "Inspection before primer and paint");
+    html.leaf(
+        "p",
+        "Look at each risky surface when the sun itself shows it, or with a lamp held so that it"
+            + " rakes at least as hard in the same direction. Mark, fill and sand, then look again."
+            + " Agree lamp, angle and distance beforehand: a stronger light than the room will ever"
+            + " have is no fair judge.");
+    if (data.inspection().isEmpty()) {
+      html.leaf("p", "No surface of this report asks for a special look.");
+    } else {
+      html.open(
+          "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Inspection");
+      html.open("table", "class", "cards").open("thead").open("tr");
+      for (String name : List.of("Surface", "When the light shows it", "Stand", "Or with a lamp")) {
+        html.leaf("th", name, "scope", "col");
+      }
+      html.close().close().open("tbody");
+      for (ReportData.InspectionStep step : data.inspection()) {
+        Surface surface = house.surface(step.surfaceId());
+        html.open("tr", "data-room", surface.roomId());
+        html.leaf("th", surface.label(), "scope", "row", "dir", "auto");
+        html.leaf("td", step.when(), "data-label", "When the light shows it");
+        html.leaf("td", step.stand(), "data-label", "Stand");
+        html.leaf("td", step.lamp(), "data-label", "Or with a lamp");
+        html.close();
+      }
+      html.close().close().close();
+    }
+    html.open("div", "class", "caution");
+    html.leaf("p", Cautions.INSPECTION);
+    html.leaf("p", Cautions.SANDING);
+    html.close().close();
+  }
+
+  private void site() {
+    section("site", "Sun and site");
+    figure(SunPathSheet.of(house, data.score().year(), "sunpath"));
+    html.close();
+  }
+
+  private void limits() {
+    section("limits", "Assumptions, limits and cautions");
+    html.open("dl");
+    for (String[] line : Assumptions.of(data.score())) {
+      html.leaf("dt", line[0]);
+      html.leaf("dd", line[1]);
+    }
+    html.close();
+    html.leaf("h4", "Cautions");
+    html.open("div", "class", "caution");
+    for (String caution : Cautions.ALL) {
+      html.leaf("p", caution);
+    }
+    html.close().close();
+  }
+
+  private void section(String id, String heading) {
+    html.open("section", "id", id, "aria-labelledby", id + "-h", "class", "part");
+    html.leaf("h2", heading, "id", id + "-h");
+  }
+
+  private void list(List<String> lines) {
+    html.open("ul", "class", "plainlist");
+    lines.forEach(l -> html.leaf("li", l));
+    html.close();
+  }
+
+  private void figure(Drawing drawing) {
+    html.open("figure")
+        .open(
+            "div",
+            "class",
+            "sheet",
+            "tabindex",
+            "0",
+            "role",
+            "region",
+            "aria-label",
+            drawing.title());
+    html.markup(SvgText.element(drawing)).close().leaf("figcaption", drawing.title()).close();
+  }
+
+  /** The id of a surface's article, made of its place in the score so that it is always safe. */
+  private String anchor(SurfaceScore s) {
+    return "surface-" + (data.score().surfaces().indexOf(s) + 1);
+  }
+
+  /** A room's name before the surface's, unless the surface's has it already. */
+  static String fullName(Room room, Surface surface) {
+    return surface.label().startsWith(room.label())
+        ? surface.label()
+        : room.label() + ": " + surface.label();
+  }
+
+  static String worstText(Optional<Peak> peak) {
+    return peak.map(Words::when).orElse("never");
+  }
+}

@@ -1,0 +1,104 @@
+package slantlight.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class ReportTest {
+  private static final List<String> ORDER =
+      List.of(
+          "id=\"answer\"",
+          "id=\"schedule\"",
+          "id=\"cost\"",
+          "id=\"surfaces\"",
+          "id=\"quantities\"",
+          "id=\"inspection\"",
+          "id=\"site\"",
+          "id=\"limits\"");
+
+  @Test
+  void theAnswerComesFirstInThreeSentences() {
+    Answer answer = new Answer(TestReports.data());
+    assertThat(answer.sentences()).hasSize(3);
+    assertThat(answer.sentences().get(0))
+        .isEqualTo(
+            "At level 4, one of 2 surfaces will show more than its room allows, worst the Room"
+                + " ceiling: butt joint B3 shows at 6.8\u00d7 what the eye notices unasked, on 18 May"
+                + " at 12:45, because ground light through the south window meets it at only 14\u00b0.");
+    assertThat(answer.sentences().get(1))
+        .isEqualTo(
+            "Specify level 5 on Room ceiling (41.6 m\u00b2, 448 sq ft) and level 4 on Room west (22.0"
+                + " m\u00b2, 237 sq ft).");
+    assertThat(answer.sentences().get(2)).contains("640 USD");
+  }
+
+  @Test
+  void theSectionsStandInOrder() {
+    String page = ReportPage.forScreen(TestReports.data());
+    Pattern all = Pattern.compile(String.join(".*", ORDER), Pattern.DOTALL);
+    assertThat(all.matcher(page).find()).isTrue();
+    Cautions.ALL.forEach(c -> assertThat(page).contains(slantlight.sheet.Xml.escape(c)));
+  }
+
+  @Test
+  void thePageAsksNothingOfTheNetwork() {
+    String page = ReportPage.forScreen(TestReports.data());
+    assertThat(page).contains("default-src 'none'".replace("'", "&#39;"));
+    assertThat(page.replaceAll("http://www.w3.org/[0-9a-z/]+", "")).doesNotContain("://");
+    assertThat(page).doesNotContain("url(//").doesNotContain("@import");
+  }
+
+  @Test
+  void sameReportSameBytes() throws Exception {
+    ReportData data = TestReports.data();
+    assertThat(ReportPage.forScreen(data)).isEqualTo(ReportPage.forScreen(data));
+    byte[] pdf = pdf(data);
+    Files.write(Path.of("target", "report.pdf"), pdf);
+    assertThat(pdf(data)).isEqualTo(pdf);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getDocumentInformation().getTitle()).contains("Box room");
+      assertThat(document.getDocumentInformation().getSubject())
+          .contains(TestScores.made().sceneHash());
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text).contains("Finish schedule", "6.8\u00d7 loud", "Assumptions, limits");
+    }
+  }
+
+  /** Names from a scene are text everywhere, in the page, in the PDF and in drawings. */
+  @Test
+  void namesAreNeverMarkup() throws Exception {
+    ReportData data = TestReports.withNames("<img src=x onerror=alert(1)>\"'&= \u05d7\u05d3\u05e8");
+    String page = ReportPage.forScreen(data);
+    assertThat(page).doesNotContain("<img src=x").contains("&lt;img src=x onerror=alert(1)&gt;");
+    try (PDDocument document = Loader.loadPDF(pdf(data))) {
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text).contains("<img src=x onerror=alert(1)>");
+    }
+  }
+
+  @Test
+  void theScreenPageIsWellFormed() throws Exception {
+    String page = ReportPage.forScreen(TestReports.data());
+    String body = page.substring(page.indexOf("<body>"), page.indexOf("<script>")) + "</body>";
+    javax.xml.parsers.DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(body.getBytes(StandardCharsets.UTF_8)));
+    Files.writeString(Path.of("target", "report.html"), page);
+  }
+
+  private static byte[] pdf(ReportData data) throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ReportPdf.write(data, out);
+    return out.toByteArray();
+  }
+}
