@@ -8,23 +8,17 @@ final class Hit {
   enum What {
     /** A surface of a room, from inside. */
     SURFACE,
-    /** The back of a surface: the outer skin of the house, taken as black. */
-    SKIN,
-    /** An outside block. */
-    BLOCK,
-    /** A cloth in an opening, which scatters. */
-    CLOTH,
-    /** Nothing: the ray goes on to ground or sky. */
-    OUTSIDE
+    /** A surface of a room, from behind. */
+    BACK,
+    /** An opening to the outside, from inside. */
+    PANE,
+    /** An outer wall of the house or a side of a block, from outside. */
+    SHELL,
+    /** Nothing. */
+    NOTHING
   }
 
-  What what = What.OUTSIDE;
+  What what = What.NOTHING;
   int index;
   double distance;
-
-  /** Share of the light let through by clear glass on the way. */
-  double through;
-
-  /** Openings of the outside crossed on the way. */
-  int crossed;
 }

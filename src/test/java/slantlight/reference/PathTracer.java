@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import slantlight.geom.Frame;
+import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.light.LightState;
 import slantlight.scene.House;
@@ -25,32 +26,33 @@ final class PathTracer {
 
   private final House house;
   private final Scenery scenery;
-  private final OutsideLight outside;
   private final SkyState sky;
   private final List<Double> lampShares;
+  private final boolean wallsExchange;
   private final double[] paneAreas;
   private final double paneArea;
-  private final Frame[] paneFrames;
   private final double[][] paneBoxes;
 
-  PathTracer(House house, LightState state) {
+  /**
+   * @param wallsExchange true to follow the light that outside walls throw on one another and on
+   *     the ground, which the program leaves out
+   */
+  PathTracer(House house, LightState state, boolean wallsExchange) {
     this.house = house;
     this.scenery = new Scenery(house);
     this.sky = state.sky();
-    this.outside = new OutsideLight(house.outside(), sky);
     this.lampShares = state.lampShares();
+    this.wallsExchange = wallsExchange;
     int n = scenery.panes.length;
     paneAreas = new double[n];
-    paneFrames = new Frame[n];
     paneBoxes = new double[n][];
     double total = 0;
     for (int i = 0; i < n; i++) {
-      var face = scenery.panes[i].opening.face();
-      paneFrames[i] = face.frame();
-      double u0 = face.outer().stream().mapToDouble(p -> p.x()).min().orElseThrow();
-      double u1 = face.outer().stream().mapToDouble(p -> p.x()).max().orElseThrow();
-      double v0 = face.outer().stream().mapToDouble(p -> p.y()).min().orElseThrow();
-      double v1 = face.outer().stream().mapToDouble(p -> p.y()).max().orElseThrow();
+      List<Vec2> ring = scenery.panes[i].opening.face().outer();
+      double u0 = ring.stream().mapToDouble(Vec2::x).min().orElseThrow();
+      double u1 = ring.stream().mapToDouble(Vec2::x).max().orElseThrow();
+      double v0 = ring.stream().mapToDouble(Vec2::y).min().orElseThrow();
+      double v1 = ring.stream().mapToDouble(Vec2::y).max().orElseThrow();
       paneBoxes[i] = new double[] {u0, v0, u1 - u0, v1 - v0};
       paneAreas[i] = (u1 - u0) * (v1 - v0);
       total += paneAreas[i];
@@ -133,39 +135,59 @@ final class PathTracer {
   /** Paths of one batch; not shared between threads. */
   private final class Path {
     private final SplittableRandom random;
+    private final OutsidePaths outside;
     private final Hit hit = new Hit();
-    private final Hit shadow = new Hit();
 
     Path(SplittableRandom random) {
       this.random = random;
+      this.outside = new OutsidePaths(house.outside(), scenery, sky, wallsExchange, random);
     }
 
     /** Luminance seen along a ray from inside, the sun's disc and lamps themselves left out. */
     double seen(double ox, double oy, double oz, double dx, double dy, double dz) {
-      scenery.trace(ox, oy, oz, dx, dy, dz, Double.POSITIVE_INFINITY, hit);
-      double through = hit.through;
-      if (hit.what == Hit.What.SURFACE) {
-        double t = hit.distance;
-        return through * bounces(hit.index, ox + t * dx, oy + t * dy, oz + t * dz);
-      }
-      return through * beyond(hit, ox, oy, oz, dx, dy, dz);
+      scenery.inside(ox, oy, oz, dx, dy, dz, Double.POSITIVE_INFINITY, hit);
+      double t = hit.distance;
+      return switch (hit.what) {
+        case SURFACE -> bounces(hit.index, ox + t * dx, oy + t * dy, oz + t * dz);
+        case PANE -> through(hit.index, ox + t * dx, oy + t * dy, oz + t * dz, dx, dy, dz);
+        case BACK -> 0;
+        case SHELL, NOTHING -> throw new IllegalStateException("a ray leaked out of the room");
+      };
     }
 
-    /** Luminance of what is met outside the room or in an opening. */
-    private double beyond(
-        Hit met, double ox, double oy, double oz, double dx, double dy, double dz) {
-      double t = met.distance;
-      return switch (met.what) {
-        case SURFACE, SKIN -> 0;
-        case BLOCK -> block(met.index, ox + t * dx, oy + t * dy, oz + t * dz, dx, dy, dz, 0);
-        case CLOTH -> cloth(met.index, ox + t * dx, oy + t * dy, oz + t * dz);
-        case OUTSIDE -> {
-          if (met.crossed == 0) {
-            throw new IllegalStateException("a ray leaked out of the room");
-          }
-          yield outside.luminance(ox, oy, oz, dx, dy, dz);
-        }
-      };
+    /** Luminance of an opening at a point of its hole. */
+    private double through(
+        int pane, double x, double y, double z, double dx, double dy, double dz) {
+      Scenery.Pane p = scenery.panes[pane];
+      if (p.cloth) {
+        return cloth(p, x, y, z);
+      }
+      double share = p.share(x, y, z, dx, dy, dz);
+      if (share == 0) {
+        return 0;
+      }
+      double t = p.depth(dx, dy, dz);
+      return share * outside.luminance(x + t * dx, y + t * dy, z + t * dz, dx, dy, dz);
+    }
+
+    /** Luminance of a scattering cloth lit from outside through its glass. */
+    private double cloth(Scenery.Pane p, double x, double y, double z) {
+      Vec3 n = new Vec3(-p.plate.nx, -p.plate.ny, -p.plate.nz);
+      Vec3 s = sky.sun();
+      double lux = 0;
+      if (n.dot(s) > 0 && sky.sunNormalLux() > 0) {
+        lux +=
+            n.dot(s)
+                * sky.sunNormalLux()
+                * p.share(x, y, z, s.x(), s.y(), s.z())
+                * outside.sun(x, y, z);
+      }
+      Vec3 d = Directions.cosine(n, random);
+      lux +=
+          Math.PI
+              * p.share(x, y, z, d.x(), d.y(), d.z())
+              * outside.unlitByWalls(x, y, z, d.x(), d.y(), d.z());
+      return lux / Math.PI;
     }
 
     /** Luminance of a diffuse surface at a point, by a path of bounces. */
@@ -187,12 +209,11 @@ final class PathTracer {
         if (weight == 0) {
           return luminance;
         }
-        Vec3 d = cosine(plate.nx, plate.ny, plate.nz);
-        scenery.trace(x, y, z, d.x(), d.y(), d.z(), Double.POSITIVE_INFINITY, hit);
-        if (hit.what != Hit.What.SURFACE || hit.through == 0) {
-          return luminance; // outside and cloth were asked outright
+        Vec3 d = Directions.cosine(new Vec3(plate.nx, plate.ny, plate.nz), random);
+        scenery.inside(x, y, z, d.x(), d.y(), d.z(), Double.POSITIVE_INFINITY, hit);
+        if (hit.what != Hit.What.SURFACE) {
+          return luminance; // the openings were asked outright
         }
-        weight *= hit.through;
         surface = hit.index;
         x += hit.distance * d.x();
         y += hit.distance * d.y();
@@ -236,9 +257,10 @@ final class PathTracer {
         pick -= paneAreas[i++];
       }
       double[] box = paneBoxes[i];
+      Frame frame = scenery.panes[i].opening.face().frame();
       Vec3 to =
-          paneFrames[i].toWorld(
-              new slantlight.geom.Vec2(
+          frame.toWorld(
+              new Vec2(
                   box[0] + random.nextDouble() * box[2], box[1] + random.nextDouble() * box[3]));
       double rx = to.x() - x;
       double ry = to.y() - y;
@@ -249,36 +271,33 @@ final class PathTracer {
       ry /= r;
       rz /= r;
       double cos = plate.nx * rx + plate.ny * ry + plate.nz * rz;
-      Vec3 n = paneFrames[i].n();
+      Vec3 n = frame.n();
       double cosPane = -(n.x() * rx + n.y() * ry + n.z() * rz);
       if (cos <= 0 || cosPane <= 0) {
         return 0;
       }
-      // Stop just inside the pane, then look on from there through this pane alone.
-      scenery.trace(x, y, z, rx, ry, rz, r * (1 - 1e-9), shadow);
-      if (shadow.distance < r * (1 - 1e-9) || shadow.crossed > 0) {
-        return 0;
+      scenery.inside(x, y, z, rx, ry, rz, r * (1 + 1e-9), hit);
+      if (hit.what != Hit.What.PANE || hit.index != i) {
+        return 0; // hidden, or outside the true outline of a pane that is no rectangle
       }
-      double back = Math.min(r, 1e-3);
-      double sx = to.x() - back * rx;
-      double sy = to.y() - back * ry;
-      double sz = to.z() - back * rz;
-      scenery.trace(sx, sy, sz, rx, ry, rz, Double.POSITIVE_INFINITY, shadow);
-      if (shadow.crossed == 0) {
-        return 0; // outside the true outline of a pane that is no rectangle
-      }
-      double luminance = shadow.through * beyond(shadow, sx, sy, sz, rx, ry, rz);
-      return luminance * cos * cosPane / r2 * paneArea;
+      return through(i, to.x(), to.y(), to.z(), rx, ry, rz) * cos * cosPane / r2 * paneArea;
     }
 
     /** Share of the sun's beam that arrives straight at a point inside. */
     double sun(double x, double y, double z) {
-      if (sky.sunNormalLux() == 0) {
+      Vec3 s = sky.sun();
+      if (sky.sunNormalLux() <= 0 || s.z() <= 0) {
         return 0;
       }
-      Vec3 s = sky.sun();
-      scenery.trace(x, y, z, s.x(), s.y(), s.z(), Double.POSITIVE_INFINITY, shadow);
-      return shadow.what == Hit.What.OUTSIDE ? shadow.through : 0;
+      scenery.inside(x, y, z, s.x(), s.y(), s.z(), Double.POSITIVE_INFINITY, hit);
+      if (hit.what != Hit.What.PANE || scenery.panes[hit.index].cloth) {
+        return 0;
+      }
+      Scenery.Pane p = scenery.panes[hit.index];
+      double t = hit.distance;
+      double share = p.share(x + t * s.x(), y + t * s.y(), z + t * s.z(), s.x(), s.y(), s.z());
+      t += p.depth(s.x(), s.y(), s.z());
+      return share == 0 ? 0 : share * outside.sun(x + t * s.x(), y + t * s.y(), z + t * s.z());
     }
 
     /** Normal illuminance at a point from a place of a lamp, as if all its light left there, lx. */
@@ -292,13 +311,13 @@ final class PathTracer {
       double ry = y - from.y();
       double rz = z - from.z();
       double r = Math.sqrt(rx * rx + ry * ry + rz * rz);
-      scenery.trace(x, y, z, -rx / r, -ry / r, -rz / r, Math.max(0, r * (1 - 1e-9)), shadow);
-      if (shadow.distance < r * (1 - 1e-9) || shadow.crossed > 0) {
+      scenery.inside(x, y, z, -rx / r, -ry / r, -rz / r, r * (1 - 1e-9), hit);
+      if (hit.what != Hit.What.NOTHING) {
         return 0;
       }
       Vec3 aim = lamp.aim();
       Vec3 c0 = lamp.c0();
-      Vec3 c90 = aim.cross(c0);
+      Vec3 c90 = c0.cross(aim);
       double down = (rx * aim.x() + ry * aim.y() + rz * aim.z()) / r;
       double along = rx * c0.x() + ry * c0.y() + rz * c0.z();
       double across = rx * c90.x() + ry * c90.y() + rz * c90.z();
@@ -306,100 +325,6 @@ final class PathTracer {
       double candela =
           lamp.lumens() * lamp.distribution().intensityPerLumen(gamma, Math.atan2(across, along));
       return share * candela / (r * r);
-    }
-
-    /** Luminance of an outside block: a diffuse body among sky, ground, sun and other blocks. */
-    private double block(
-        int index, double x, double y, double z, double dx, double dy, double dz, int depth) {
-      double rho = scenery.blockReflectance[index];
-      if (rho == 0 || depth > 8) {
-        return 0;
-      }
-      Plate plate = scenery.block(index);
-      double side = plate.nx * dx + plate.ny * dy + plate.nz * dz > 0 ? -1 : 1;
-      double nx = side * plate.nx;
-      double ny = side * plate.ny;
-      double nz = side * plate.nz;
-      double luminance = 0;
-      Vec3 s = sky.sun();
-      double facing = nx * s.x() + ny * s.y() + nz * s.z();
-      if (facing > 0 && sky.sunNormalLux() > 0) {
-        scenery.traceOutside(x, y, z, s.x(), s.y(), s.z(), shadow);
-        if (shadow.what == Hit.What.OUTSIDE) {
-          luminance += rho / Math.PI * facing * sky.sunNormalLux();
-        }
-      }
-      Vec3 d = cosine(nx, ny, nz);
-      scenery.traceOutside(x, y, z, d.x(), d.y(), d.z(), shadow);
-      if (shadow.what == Hit.What.BLOCK) {
-        double t = shadow.distance;
-        return luminance
-            + rho
-                * block(
-                    shadow.index,
-                    x + t * d.x(),
-                    y + t * d.y(),
-                    z + t * d.z(),
-                    d.x(),
-                    d.y(),
-                    d.z(),
-                    depth + 1);
-      }
-      return luminance + rho * outside.luminance(x, y, z, d.x(), d.y(), d.z());
-    }
-
-    /** Luminance of a scattering cloth lit from outside through its glass. */
-    private double cloth(int pane, double x, double y, double z) {
-      Scenery.Pane p = scenery.panes[pane];
-      double nx = -p.plate.nx;
-      double ny = -p.plate.ny;
-      double nz = -p.plate.nz;
-      double luminance = 0;
-      Vec3 s = sky.sun();
-      double facing = nx * s.x() + ny * s.y() + nz * s.z();
-      if (facing > 0 && sky.sunNormalLux() > 0) {
-        scenery.traceOutside(x, y, z, s.x(), s.y(), s.z(), shadow);
-        if (shadow.what == Hit.What.OUTSIDE) {
-          luminance +=
-              p.cloth
-                  / Math.PI
-                  * facing
-                  * sky.sunNormalLux()
-                  * p.clear(x, y, z, s.x(), s.y(), s.z());
-        }
-      }
-      Vec3 d = cosine(nx, ny, nz);
-      double through = p.cloth * p.clear(x, y, z, d.x(), d.y(), d.z());
-      scenery.traceOutside(x, y, z, d.x(), d.y(), d.z(), shadow);
-      if (shadow.what == Hit.What.BLOCK) {
-        double t = shadow.distance;
-        return luminance
-            + through
-                * block(
-                    shadow.index,
-                    x + t * d.x(),
-                    y + t * d.y(),
-                    z + t * d.z(),
-                    d.x(),
-                    d.y(),
-                    d.z(),
-                    0);
-      }
-      return luminance + through * outside.luminance(x, y, z, d.x(), d.y(), d.z());
-    }
-
-    /** A direction about a normal, by the cosine law. */
-    private Vec3 cosine(double nx, double ny, double nz) {
-      double sin2 = random.nextDouble();
-      double phi = 2 * Math.PI * random.nextDouble();
-      Vec3 n = new Vec3(nx, ny, nz);
-      Vec3 hint = Math.abs(nz) < 0.9 ? Vec3.UP : Vec3.EAST;
-      Vec3 u = hint.cross(n).unit();
-      Vec3 v = n.cross(u);
-      double sin = Math.sqrt(sin2);
-      return u.times(sin * Math.cos(phi))
-          .plus(v.times(sin * Math.sin(phi)))
-          .plus(n.times(Math.sqrt(1 - sin2)));
     }
   }
 }

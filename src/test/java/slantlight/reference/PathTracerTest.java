@@ -30,7 +30,7 @@ class PathTracerTest {
             .box("room", 0, 0, 4, 3, 2.5, rho, rho, rho)
             .lamp("room", new Vec3(1, 1, 2), Vec3.DOWN, Distribution.Named.BARE, 1000, 0, 0)
             .house();
-    PathTracer tracer = new PathTracer(house, new LightState(NIGHT, List.of(1.0)));
+    PathTracer tracer = new PathTracer(house, new LightState(NIGHT, List.of(1.0)), false);
     double flux = 0;
     double area = 0;
     double variance = 0;
@@ -68,7 +68,8 @@ class PathTracerTest {
                 HouseSketch.Glazing.bare())
             .house();
     Frame floor = new Frame(new Vec3(0, 2, 0), Vec3.EAST, Vec3.NORTH, Vec3.UP);
-    Answer a = new PathTracer(house, new LightState(UNIFORM, List.of())).at(floor, 16, 128, 1);
+    Answer a =
+        new PathTracer(house, new LightState(UNIFORM, List.of()), false).at(floor, 16, 128, 1);
     double x = 2.0 / 2;
     double y = 2.0 / 2;
     double factor =
@@ -93,7 +94,7 @@ class PathTracerTest {
                 0)
             .house();
     Frame below = new Frame(new Vec3(2, 2, 0), Vec3.EAST, Vec3.NORTH, Vec3.UP);
-    Answer a = new PathTracer(house, new LightState(NIGHT, List.of(1.0))).at(below, 2, 4, 1);
+    Answer a = new PathTracer(house, new LightState(NIGHT, List.of(1.0)), false).at(below, 2, 4, 1);
     assertThat(a.illuminance()).isCloseTo(100 / (2.5 * 2.5), Offset.offset(1e-9));
   }
 
@@ -110,7 +111,7 @@ class PathTracerTest {
                 HouseSketch.Glazing.CLEAR)
             .house();
     Frame f = new Frame(new Vec3(2, 2, 2.5), Vec3.EAST, Vec3.NORTH.times(-1), Vec3.DOWN);
-    PathTracer tracer = new PathTracer(house, new LightState(UNIFORM, List.of()));
+    PathTracer tracer = new PathTracer(house, new LightState(UNIFORM, List.of()), false);
     assertThat(tracer.at(f, 8, 16, 7)).isEqualTo(tracer.at(f, 8, 16, 7));
   }
 }
