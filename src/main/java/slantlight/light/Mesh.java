@@ -171,7 +171,8 @@ final class Mesh {
             Math.max(cell[2] - cell[0], cell[3] - cell[1]),
             centre,
             probes.length > 0 ? probes : new Vec3[] {centre},
-            sun.length > 0 ? sun : new Vec3[] {centre}));
+            sun.length > 0 ? sun : new Vec3[] {centre},
+            corners(face, cell)));
   }
 
   private static Vec3 middle(Frame frame, double[] ring) {
@@ -187,6 +188,20 @@ final class Mesh {
       }
     }
     return best;
+  }
+
+  /** Points near the corners of a cell, those off the face left out. */
+  private static Vec3[] corners(Face face, double[] cell) {
+    List<Vec3> out = new ArrayList<>();
+    for (int k = 0; k < 4; k++) {
+      double u = (k & 1) == 0 ? 0.03 : 0.97;
+      double v = (k >> 1) == 0 ? 0.03 : 0.97;
+      Vec2 q = new Vec2(cell[0] + (cell[2] - cell[0]) * u, cell[1] + (cell[3] - cell[1]) * v);
+      if (face.contains(q)) {
+        out.add(face.frame().toWorld(q));
+      }
+    }
+    return out.toArray(Vec3[]::new);
   }
 
   /** Points of a cell on an even lattice, those off the face left out. */
