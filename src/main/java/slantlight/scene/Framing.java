@@ -13,8 +13,13 @@ import slantlight.geom.Vec2;
 public record Framing(double angle, double spacing, double offset) {
   /** Unit vector square to the members that points to the right, or up when they run along u. */
   public Vec2 across() {
-    Vec2 d = new Vec2(Math.sin(angle), -Math.cos(angle));
+    Vec2 d = new Vec2(snapped(Math.sin(angle)), snapped(-Math.cos(angle)));
     boolean backward = Math.abs(d.x()) < 1e-9 ? d.y() < 0 : d.x() < 0;
     return backward ? d.times(-1) : d;
+  }
+
+  /** Members meant to be level or upright are exactly so, whatever the rounding of pi. */
+  private static double snapped(double component) {
+    return Math.abs(component) < 1e-12 ? 0 : component;
   }
 }
