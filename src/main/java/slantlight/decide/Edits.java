@@ -37,11 +37,14 @@ final class Edits {
         h, h.surfaces().stream().map(s -> s.id().equals(surface.id()) ? surface : s).toList());
   }
 
+  static House openings(House h, List<Opening> openings) {
+    return of(h, h.site(), h.rooms(), h.surfaces(), openings, h.lamps());
+  }
+
   /** The opening of the same id exchanged. */
   static House opening(House h, Opening opening) {
-    List<Opening> openings =
-        h.openings().stream().map(o -> o.id().equals(opening.id()) ? opening : o).toList();
-    return of(h, h.site(), h.rooms(), h.surfaces(), openings, h.lamps());
+    return openings(
+        h, h.openings().stream().map(o -> o.id().equals(opening.id()) ? opening : o).toList());
   }
 
   /** The lamp of the same id exchanged. */

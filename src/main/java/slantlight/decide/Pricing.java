@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
-import slantlight.scene.Opening;
 import slantlight.scene.Rates;
 import slantlight.scene.Room;
 import slantlight.scene.RoomUse;
@@ -107,10 +106,12 @@ public final class Pricing {
 
   private OptionalLong houseWide(Remedy r) {
     if (r instanceof Remedy.ShadeOpening shade) {
-      Opening o = Edits.findOpening(house, shade.subject()).orElseThrow();
-      return byArea() ? OptionalLong.of(ticks(o.face().area())) : OptionalLong.empty();
+      double area = Edits.findOpening(house, shade.subject()).orElseThrow().face().area();
+      return byArea()
+          ? OptionalLong.of(ticks(area))
+          : money(rates.get().perShadeArea().map(p -> p * area));
     }
-    return byArea() ? OptionalLong.of(ticks(1)) : OptionalLong.empty();
+    return byArea() ? OptionalLong.of(ticks(1)) : money(rates.get().perLamp());
   }
 
   /** Extra for high work, see {@link Rates}. */

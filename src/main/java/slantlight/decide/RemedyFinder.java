@@ -74,6 +74,11 @@ public final class RemedyFinder {
         .toList();
   }
 
+  /** What the room of a surface accepts. */
+  public static double limit(House house, String surfaceId) {
+    return house.room(house.surface(surfaceId).roomId()).attention().limit();
+  }
+
   private RemedyStudy study() {
     Rescorer.Lit lit = rescorer.light(house);
     Map<String, List<Remedy>> nothing = new LinkedHashMap<>();

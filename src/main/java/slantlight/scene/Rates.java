@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param perJointLength money per m of joint for extra work such as back-blocking
  * @param highFactor multiplier for ceilings, stairwells and work above {@code highFrom}
  * @param highFrom height above the floor from which work counts as high, m
+ * @param perShadeArea money per m2 of opening for a shade or film on it
+ * @param perLamp money for moving or re-aiming one lamp
  */
 public record Rates(
     String currency,
@@ -19,7 +21,9 @@ public record Rates(
     Optional<Double> perBoard,
     Optional<Double> perJointLength,
     double highFactor,
-    double highFrom) {
+    double highFrom,
+    Optional<Double> perShadeArea,
+    Optional<Double> perLamp) {
   public Rates {
     perAreaByLevel = Map.copyOf(perAreaByLevel);
   }

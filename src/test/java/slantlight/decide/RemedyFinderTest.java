@@ -135,7 +135,14 @@ class RemedyFinderTest {
   void ratesOverrideAreasAndAChangeWithoutARateIsNotPlannedWith() {
     Rates rates =
         new Rates(
-            "coins", Map.of(3, 10.0, 4, 15.0, 5, 25.0), Optional.empty(), Optional.empty(), 1.5, 3);
+            "coins",
+            Map.of(3, 10.0, 4, 15.0, 5, 25.0),
+            Optional.empty(),
+            Optional.empty(),
+            1.5,
+            3,
+            Optional.empty(),
+            Optional.empty());
     House priced =
         new House(
             house.name(),

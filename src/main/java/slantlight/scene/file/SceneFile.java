@@ -85,7 +85,13 @@ public record SceneFile(
           Double perJointLength,
       @Key(value = "Multiplier for high work.", min = 1, max = 20) Double highFactor,
       @Key(value = "Height above the floor from which work is high.", min = 0, max = 100)
-          Length highFrom) {}
+          Length highFrom,
+      @Key(
+              value = "Money for a shade or film, per square foot or square metre of opening.",
+              min = 0,
+              max = 1e6)
+          Double perShadeArea,
+      @Key(value = "Money for moving or re-aiming one lamp.", min = 0, max = 1e6) Double perLamp) {}
 
   /** Light stated outright. */
   public record PrescribedFile(

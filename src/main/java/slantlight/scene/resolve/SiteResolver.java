@@ -83,7 +83,9 @@ final class SiteResolver {
         Optional.ofNullable(r.perBoardArea()).map(m -> m / area),
         Optional.ofNullable(r.perJointLength()).map(m -> m / length),
         r.highFactor() == null ? 1 : r.highFactor(),
-        r.highFrom() == null ? 10 * LengthUnit.FT.metres() : r.highFrom().metres());
+        r.highFrom() == null ? 10 * LengthUnit.FT.metres() : r.highFrom().metres(),
+        Optional.ofNullable(r.perShadeArea()).map(m -> m / area),
+        Optional.ofNullable(r.perLamp()));
   }
 
   PrescribedLight prescribed(PrescribedFile p) {
