@@ -22,7 +22,8 @@ public final class GainTable {
   public static final int NODES = (LAST_LOG2 - FIRST_LOG2) * PER_OCTAVE + 1;
 
   private static final double LOWEST = Math.scalb(1.0, FIRST_LOG2);
-  private static final double LOG2_E = 1 / Math.log(2);
+  private static final double ROOT_2 = Math.sqrt(2);
+  private static final double TWICE_LOG2_E = 2 / Math.log(2);
 
   private GainTable() {}
 
@@ -56,7 +57,21 @@ public final class GainTable {
       // Below the table sensitivity falls with the root of luminance (DeVries-Rose law).
       return luminance <= 0 ? -2 : Math.sqrt(luminance / LOWEST) - 1;
     }
-    return Math.min(NODES - 1, (Math.log(luminance) * LOG2_E - FIRST_LOG2) * PER_OCTAVE);
+    return Math.min(NODES - 1, (log2(luminance) - FIRST_LOG2) * PER_OCTAVE);
+  }
+
+  /**
+   * Logarithm to base 2 of a normal positive number within 2e-6: the exponent's own bits and three
+   * terms of the series in (m - sqrt 2)/(m + sqrt 2) for the mantissa m. A year asks for it some
+   * hundred million times, and the library's exact one is several times slower.
+   */
+  static double log2(double x) {
+    long bits = Double.doubleToRawLongBits(x);
+    int exponent = (int) (bits >>> 52) - 1023;
+    double m = Double.longBitsToDouble((bits & 0x000fffffffffffffL) | 0x3ff0000000000000L);
+    double t = (m - ROOT_2) / (m + ROOT_2);
+    double t2 = t * t;
+    return exponent + 0.5 + TWICE_LOG2_E * t * (1 + t2 * (1.0 / 3 + t2 / 5));
   }
 
   /** K at a place among the nodes. */
