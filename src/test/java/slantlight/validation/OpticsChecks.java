@@ -2,10 +2,12 @@ package slantlight.validation;
 
 import static slantlight.validation.Check.fact;
 import static slantlight.validation.Check.near;
+import static slantlight.validation.Check.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import slantlight.geom.Vec3;
 import slantlight.scene.Paint;
 import slantlight.scene.Sheen;
 import slantlight.sight.Coating;
@@ -13,6 +15,7 @@ import slantlight.sight.GlossAngle;
 import slantlight.sight.GlossLobe;
 import slantlight.sky.Fresnel;
 import slantlight.sky.GlassPane;
+import slantlight.sky.WaterMirror;
 
 /** Reflection and transmission against Fresnel's equations and published tables. */
 final class OpticsChecks {
@@ -28,6 +31,7 @@ final class OpticsChecks {
     gloss(out);
     energy(out);
     lightness(out);
+    glitter(out);
     return out;
   }
 
@@ -214,6 +218,65 @@ final class OpticsChecks {
               0.006,
               2));
     }
+  }
+
+  private static void glitter(List<Check> out) {
+    for (double altDeg : new double[] {15, 30, 60}) {
+      Vec3 sun = Vec3.ofAzimuthAltitude(Math.PI, Math.toRadians(altDeg));
+      out.add(
+          within(
+              SUBJECT,
+              "light sent up by near-calm water over the beam on it, sun at altitude "
+                  + (int) altDeg,
+              EQUATIONS + "; conservation of energy",
+              Fresnel.reflectance(sun.z(), Fresnel.WATER),
+              sentUp(new WaterMirror(Fresnel.WATER, 1e-4), sun),
+              0.012,
+              4));
+    }
+    for (double wind : new double[] {0, 10}) {
+      out.add(
+          within(
+              SUBJECT,
+              "mean square slope of water under wind of " + (int) wind + " m/s",
+              "Cox and Munk, JOSA 44 (1954), clean surface: 0.003 + 0.00512 W",
+              0.003 + 0.00512 * wind,
+              meanSquareSlope(WaterMirror.water(wind)),
+              0.02,
+              4));
+    }
+  }
+
+  /** Upward flux over incident flux on level water, by quadrature over facets. */
+  private static double sentUp(WaterMirror water, Vec3 sun) {
+    return overFacets(water, sun, 0) / sun.z();
+  }
+
+  /** Second moment of slopes as the glitter of an overhead sun shows them. */
+  private static double meanSquareSlope(WaterMirror water) {
+    return overFacets(water, Vec3.UP, 1) / overFacets(water, Vec3.UP, 0);
+  }
+
+  /** Integral of glitter x slope^(2 power) x out.z over outgoing directions, facet by facet. */
+  private static double overFacets(WaterMirror water, Vec3 sun, int power) {
+    double reach = 5 * Math.sqrt(water.slopeVariance());
+    int n = 300;
+    double step = 2 * reach / n;
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      for (int k = 0; k < n; k++) {
+        double zx = (i + 0.5) * step - reach;
+        double zy = (k + 0.5) * step - reach;
+        Vec3 normal = new Vec3(-zx, -zy, 1).unit();
+        double cosOmega = normal.dot(sun);
+        Vec3 up = normal.times(2 * cosOmega).minus(sun);
+        if (cosOmega > 0 && up.z() > 0) {
+          double solid = 4 * cosOmega * Math.pow(normal.z(), 3) * step * step;
+          sum += water.glitter(sun, up) * up.z() * solid * Math.pow(zx * zx + zy * zy, power);
+        }
+      }
+    }
+    return sum;
   }
 
   private static double cos(double deg) {

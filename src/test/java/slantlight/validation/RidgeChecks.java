@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import slantlight.geom.Vec3;
+import slantlight.scene.Paint;
+import slantlight.scene.Sheen;
 import slantlight.sight.Coating;
 import slantlight.sight.FlankLight;
 import slantlight.sight.JointRidge;
@@ -30,6 +32,7 @@ final class RidgeChecks {
     crowns(out);
     limits(out);
     sizes(out);
+    paint(out);
     return out;
   }
 
@@ -161,6 +164,47 @@ final class RidgeChecks {
             PRACTICE,
             String.format(Locale.ROOT, "%.2f mm", mm),
             mm >= low && mm <= high));
+  }
+
+  /** A low window ahead and even fill; the eye looks down at 46 degrees toward the window. */
+  private static void paint(List<Check> out) {
+    Vec3 eye = new Vec3(Math.cos(0.8), 0, Math.sin(0.8));
+    double pale = underWindow(Coating.of(new Paint(0.85, Sheen.FLAT)), eye);
+    double dark = underWindow(Coating.of(new Paint(0.06, Sheen.FLAT)), eye);
+    double satin = underWindow(Coating.of(new Paint(0.85, Sheen.SATIN)), new Vec3(0.9, 0, 0.436));
+    double flat = underWindow(Coating.of(new Paint(0.85, Sheen.FLAT)), new Vec3(0.9, 0, 0.436));
+    out.add(
+        fact(
+            SUBJECT,
+            "under one light, charcoal flat paint shows more than white flat paint",
+            PRACTICE,
+            String.format(Locale.ROOT, "contrast %.3f against %.3f", dark, pale),
+            dark > 1.5 * pale));
+    out.add(
+        fact(
+            SUBJECT,
+            "toward the light, satin shows more than flat paint of the same white",
+            PRACTICE,
+            String.format(Locale.ROOT, "contrast %.3f against %.3f", satin, flat),
+            satin > 1.3 * flat));
+  }
+
+  private static double underWindow(Coating coating, Vec3 eye) {
+    int fill = 64;
+    double[] directions = new double[3 * (fill + 1)];
+    double[] lux = new double[fill + 1];
+    directions[0] = -Math.cos(0.15);
+    directions[2] = Math.sin(0.15);
+    lux[0] = 5000;
+    for (int i = 0; i < fill; i++) {
+      double z = Math.sqrt((i + 0.5) / fill);
+      double s = Math.sqrt(1 - z * z);
+      directions[3 * (i + 1)] = s * Math.cos(i * 2.399963);
+      directions[3 * (i + 1) + 1] = s * Math.sin(i * 2.399963);
+      directions[3 * (i + 1) + 2] = z;
+      lux[i + 1] = 20;
+    }
+    return FlankLight.of(directions, lux, 0.01, coating, eye).michelson();
   }
 
   /** A beam and even diffuse light on the flanks; diffuse given as a multiple of the beam's lux. */
