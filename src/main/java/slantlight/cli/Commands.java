@@ -9,13 +9,15 @@ import picocli.CommandLine;
  */
 final class Commands {
   /** In the order of the help text: the main job first. */
-  static final List<String> NAMES = List.of("completion");
+  static final List<String> NAMES = List.of("check", "new", "completion");
 
   private Commands() {}
 
   /** A new command object, for picocli. */
   private static Object make(String name) {
     return switch (name) {
+      case "check" -> new CheckCommand();
+      case "new" -> new NewCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };

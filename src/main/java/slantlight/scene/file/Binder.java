@@ -58,6 +58,11 @@ public final class Binder {
     return node == null ? new Node.Place("$", 1, 1) : node.place();
   }
 
+  /** True when the key is written in a record bound here, sound or not. */
+  public boolean has(Object bound, String key) {
+    return nodes.get(bound) instanceof Node.Obj o && o.get(key).isPresent();
+  }
+
   /** The text written under a key of a record bound here, sound or not. */
   public Optional<String> written(Object bound, String key) {
     return nodes.get(bound) instanceof Node.Obj o && o.get(key).orElse(null) instanceof Node.Text t

@@ -59,8 +59,9 @@ final class Fixtures {
   private Optional<Lamp> lamp(FixtureFile f) {
     Optional<Shell> shell = rooms.room(f, f.room());
     Optional<Photometry> measured = photometry(f);
-    if (f.photometry() == null && f.lumens() == null) {
-      scope.fault(f, "the lamp has no lumens", "give lumens, or a photometry file");
+    if (f.photometry() == null
+        && scope.lacks(
+            f, "lumens", f.lumens(), "the lamp has no lumens", "give lumens, or a photometry file")) {
       return Optional.empty();
     }
     if (f.photometry() != null && f.distribution() != null) {

@@ -66,8 +66,11 @@ final class Openings {
   }
 
   private void skylight(Shell shell, OpeningFile o) {
-    if (o.at() == null || o.width() == null || o.depth() == null) {
-      scope.fault(o, "a skylight needs at, width and depth", "give its middle and size in plan");
+    String needs = "a skylight needs ";
+    boolean gap = scope.lacks(o, "at", o.at(), needs + "at", "give its middle in plan, [x, y]");
+    gap |= scope.lacks(o, "width", o.width(), needs + "width", "give its size along x");
+    gap |= scope.lacks(o, "depth", o.depth(), needs + "depth", "give its size along y");
+    if (gap) {
       return;
     }
     double w = o.width().metres() / 2;
@@ -91,9 +94,10 @@ final class Openings {
   }
 
   private void inWall(Shell shell, OpeningFile o) {
-    if (o.wall() == null || o.width() == null) {
-      scope.fault(
-          o, "a " + word(o) + " needs " + (o.wall() == null ? "wall" : "width"), "add the key");
+    String needs = "a " + word(o) + " needs ";
+    boolean gap = scope.lacks(o, "wall", o.wall(), needs + "wall", "say which wall it is in");
+    gap |= scope.lacks(o, "width", o.width(), needs + "width", "give its clear width");
+    if (gap) {
       return;
     }
     Optional<Shell.Wall> wall = shell.wall(o.wall().text());
@@ -120,6 +124,11 @@ final class Openings {
   /** The hole in the wall's plane; empty, with faults added, when its numbers do not fit. */
   private Optional<List<Vec2>> rectangle(OpeningFile o, Shell.Wall wall) {
     double sill = metres(o.sill(), 0);
+    boolean told = o.head() == null && scope.binder().has(o, "head");
+    told |= o.height() == null && scope.binder().has(o, "height");
+    if (told) {
+      return Optional.empty();
+    }
     if ((o.head() == null) == (o.height() == null)) {
       scope.fault(
           o,
@@ -256,8 +265,7 @@ final class Openings {
   }
 
   private void passage(Shell shell, Draft draft, OpeningFile o, List<Vec2> ring) {
-    if (o.to() == null) {
-      scope.fault(o, "a passage needs to", "name the room behind it");
+    if (scope.lacks(o, "to", o.to(), "a passage needs to", "name the room behind it")) {
       return;
     }
     Shell behind = shells.get(o.to());

@@ -1,6 +1,7 @@
 package slantlight.scene.resolve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import slantlight.geom.Vec3;
 import slantlight.scene.Eye;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
+import slantlight.scene.RoomUse;
 import slantlight.scene.file.Compass;
 import slantlight.scene.file.SceneFile.EyeFile;
 
@@ -28,6 +30,11 @@ final class Places {
 
   static final double SEATED = 1.15;
 
+  /** Uses of rooms in which people sit down; a list, for a use with a fault is null. */
+  private static final List<RoomUse> SAT_IN =
+      Arrays.asList(RoomUse.LIVING, RoomUse.KITCHEN, RoomUse.BEDROOM, RoomUse.STUDY);
+
+  private static final double HEADROOM = 2.0;
   private static final double OFF_WALLS = 0.5;
   private static final double INSIDE_DOORS = 0.7;
   private static final double GRID = 0.25;
@@ -81,11 +88,7 @@ final class Places {
   private List<Eye> over(Shell shell, List<Opening> openings) {
     List<Vec2> spread = spread(shell);
     List<Eye> out = new ArrayList<>();
-    boolean sits =
-        switch (shell.file().use()) {
-          case LIVING, KITCHEN, BEDROOM, STUDY -> true;
-          default -> false;
-        };
+    boolean sits = SAT_IN.contains(shell.file().use());
     for (int i = 0; i < spread.size(); i++) {
       // People sit where they also stand; every second place is enough.
       add(out, shell, spread.get(i), false, "standing " + where(shell, spread.get(i)));
@@ -129,18 +132,31 @@ final class Places {
   }
 
   private static boolean free(Shell shell, Vec2 p) {
-    return Shell.holds(shell.region(), p)
-        && shell.solids().stream()
-            .noneMatch(s -> s.bottom() < shell.floor() + 2 && Shell.holds(s.plan(), p));
+    return freeFloor(shell).contains(point(p));
   }
 
-  private static List<Vec2> spread(Shell shell) {
+  /** The floor without what stands on it or hangs lower than a door over it. */
+  private static Geometry freeFloor(Shell shell) {
+    double low = shell.floor() + HEADROOM;
     Geometry floor = shell.region();
     for (Shell.Solid s : shell.solids()) {
-      if (s.bottom() < shell.floor() + 2) {
+      if (s.bottom() < low) {
         floor = Plan.difference(floor, s.plan());
       }
     }
+    for (Draft d : shell.others()) {
+      List<Vec3> corners = d.whole.corners();
+      boolean upright = Math.abs(d.frame().n().z()) < 0.05;
+      if (!upright && corners.stream().anyMatch(c -> c.z() < low)) {
+        List<Vec2> plan = corners.stream().map(c -> new Vec2(c.x(), c.y())).toList();
+        floor = Plan.difference(floor, Plan.polygon(plan));
+      }
+    }
+    return floor;
+  }
+
+  private static List<Vec2> spread(Shell shell) {
+    Geometry floor = freeFloor(shell);
     List<Vec2> candidates = List.of();
     for (double off = OFF_WALLS; candidates.isEmpty() && off > 0.05; off /= 2) {
       candidates = grid(floor.buffer(-off), off < OFF_WALLS ? GRID / 4 : GRID);

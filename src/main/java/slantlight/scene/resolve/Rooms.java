@@ -55,6 +55,14 @@ record Rooms(Scope scope, Map<String, Shell> shells, Set<String> ids) {
         return false;
       }
     }
+    if (Solidity.inside(shell, p)) {
+      scope.fault(
+          record,
+          key,
+          thing + " is behind the faces around it, inside a solid",
+          "move it out, or list the corners of free polygons counter-clockwise seen from the room");
+      return false;
+    }
     return true;
   }
 

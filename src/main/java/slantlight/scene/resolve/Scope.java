@@ -23,6 +23,17 @@ record Scope(Binder binder, Faults warnings) {
     binder.faults().add(binder.place(record), what, expected);
   }
 
+  /**
+   * True when a value is missing; adds a fault unless the key is written, for then what is wrong
+   * with it has been told.
+   */
+  boolean lacks(Object record, String key, Object value, String what, String expected) {
+    if (value == null && !binder.has(record, key)) {
+      fault(record, what, expected);
+    }
+    return value == null;
+  }
+
   /** Adds a fault about a name that is not known. */
   void unknown(Object record, String key, String what, Collection<String> known) {
     String word = what.substring(what.indexOf('"') + 1, what.lastIndexOf('"'));

@@ -73,6 +73,11 @@ final class ShellBuilder {
 
   private Optional<Polygon> region() {
     boolean one = file.outline() != null;
+    boolean unsound = !one && scope.binder().has(file, "outline");
+    unsound |= file.outlines() == null && scope.binder().has(file, "outlines");
+    if (unsound) {
+      return Optional.empty();
+    }
     if (one == (file.outlines() != null)) {
       scope.fault(
           file,
