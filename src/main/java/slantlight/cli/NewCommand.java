@@ -48,7 +48,8 @@ final class NewCommand implements Callable<Integer> {
       names = "--facing",
       defaultValue = "south",
       paramLabel = "DIR",
-      description = "Where the glass looks: a compass word or degrees from true north (${DEFAULT-VALUE}).")
+      description =
+          "Where the glass looks: a compass word or degrees from true north (${DEFAULT-VALUE}).")
   private String facing;
 
   @Option(
@@ -181,8 +182,7 @@ final class NewCommand implements Callable<Integer> {
     return Length.parse(text, units)
         .orElseThrow(
             () ->
-                CommandFailure.usage(
-                    option + " has \"" + text + "\"; a length is " + Length.FORMS))
+                CommandFailure.usage(option + " has \"" + text + "\"; a length is " + Length.FORMS))
         .metres();
   }
 

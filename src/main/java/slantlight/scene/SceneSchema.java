@@ -111,8 +111,7 @@ public final class SceneSchema {
         .withNumberInclusiveMaximumResolver(f -> plain(f, false))
         .withArrayMinItemsResolver(
             f -> key(f).filter(k -> list(f) && k.fewest() > 0).map(Key::fewest).orElse(null))
-        .withArrayMaxItemsResolver(
-            f -> key(f).filter(k -> list(f)).map(Key::most).orElse(null));
+        .withArrayMaxItemsResolver(f -> key(f).filter(k -> list(f)).map(Key::most).orElse(null));
     ObjectNode schema = new SchemaGenerator(builder.build()).generateSchema(SceneFile.class);
     schema.put("title", "Slantlight scene");
     return schema;

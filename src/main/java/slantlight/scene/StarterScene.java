@@ -41,7 +41,8 @@ public record StarterScene(
     String plainUnit = units.name().toLowerCase(Locale.ROOT);
     double head = Math.max(height / 2, height - OVER_GLASS);
     double step = -(units.imperial() ? 8 * LengthUnit.IN.metres() : 0.2);
-    String example = units.imperial() ? "\"12' 6 1/2\\\"\" and \"3.81 m\"" : "\"3.81 m\" and \"150 mm\"";
+    String example =
+        units.imperial() ? "\"12' 6 1/2\\\"\" and \"3.81 m\"" : "\"3.81 m\" and \"150 mm\"";
     String sixteen = units.imperial() ? "16 in" : "400 mm";
     return """
         // A starter scene with invented data: one room, one glass wall. Change what differs from yours,
@@ -138,7 +139,8 @@ public record StarterScene(
 
   private static String quoted(String text) {
     StringBuilder out = new StringBuilder("\"");
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c == '"' || c == '\\') {
         out.append('\\').append(c);
       } else {

@@ -35,8 +35,7 @@ class CheckCommandTest {
     assertThat(run.out()).contains("one-room.json: no faults").doesNotContain("spoilt");
     assertThat(run.err().lines())
         .containsExactly(
-            spoilt
-                + ":9:17 $.site.latitude: latitude is 144.9; it must be a number from -90 to 90",
+            spoilt + ":9:17 $.site.latitude: latitude is 144.9; it must be a number from -90 to 90",
             spoilt
                 + ":29:34 $.rooms[0].openings[0].height: window head 9' 4\" is above the wall's 9'"
                 + " 0\"; lower it or raise the wall",

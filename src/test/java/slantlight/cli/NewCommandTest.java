@@ -98,8 +98,7 @@ class NewCommandTest {
 
   @Test
   void aFolderThatIsMissing() {
-    CommandRun run =
-        CommandRun.of("new", "--out", folder.resolve("no/such/scene.json").toString());
+    CommandRun run = CommandRun.of("new", "--out", folder.resolve("no/such/scene.json").toString());
     assertThat(run.code()).isEqualTo(ExitCode.OUTPUT);
     assertThat(run.err()).contains("no/such").doesNotContain("Exception:");
   }

@@ -129,8 +129,7 @@ class DemoScenesTest {
   void everyRoomOfTheLakeHouseHasAFewEyes(String name) {
     House house = house(name);
     for (Room room : house.rooms()) {
-      List<Eye> eyes =
-          house.eyes().stream().filter(e -> e.roomId().equals(room.id())).toList();
+      List<Eye> eyes = house.eyes().stream().filter(e -> e.roomId().equals(room.id())).toList();
       assertThat(eyes.size()).as(room.id()).isBetween(1, 12);
     }
   }

@@ -61,8 +61,22 @@ class LengthTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "abc", "14 6", "6\" 2'", "5/0 in", "1e3 m", "NaN", "Infinity", "4,42 m", "12 furlongs",
-        "--3", "3 m 2 m", "'", "1/2/3 in", "12' 3 m"
+        "",
+        " ",
+        "abc",
+        "14 6",
+        "6\" 2'",
+        "5/0 in",
+        "1e3 m",
+        "NaN",
+        "Infinity",
+        "4,42 m",
+        "12 furlongs",
+        "--3",
+        "3 m 2 m",
+        "'",
+        "1/2/3 in",
+        "12' 3 m"
       })
   void refusesWhatIsNoLength(String text) {
     assertThat(Length.parse(text, LengthUnit.M)).isEmpty();

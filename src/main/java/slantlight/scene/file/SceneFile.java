@@ -64,9 +64,7 @@ public record SceneFile(
               min = 0,
               max = 1)
           Values.Monthly clearShare,
-      @Key(
-              value = "Far skyline as [azimuth, altitude] pairs in degrees, azimuths ascending.",
-              most = 361)
+      @Key(value = "Far skyline as [azimuth, altitude] pairs in degrees, in any order.", most = 361)
           List<Values.Pair> skyline) {}
 
   /** Prices. */

@@ -61,7 +61,11 @@ final class Fixtures {
     Optional<Photometry> measured = photometry(f);
     if (f.photometry() == null
         && scope.lacks(
-            f, "lumens", f.lumens(), "the lamp has no lumens", "give lumens, or a photometry file")) {
+            f,
+            "lumens",
+            f.lumens(),
+            "the lamp has no lumens",
+            "give lumens, or a photometry file")) {
       return Optional.empty();
     }
     if (f.photometry() != null && f.distribution() != null) {
