@@ -84,6 +84,16 @@ final class Aperture {
     return out;
   }
 
+  /** Distance of a point from the hole's bounding rectangle, m. */
+  double distance(Vec3 p) {
+    double h = height(p.x(), p.y(), p.z());
+    double u = footU(p.x(), p.y(), p.z());
+    double v = footV(p.x(), p.y(), p.z());
+    double du = Math.max(0, Math.max(box[0] - u, u - box[2]));
+    double dv = Math.max(0, Math.max(box[1] - v, v - box[3]));
+    return Math.sqrt(h * h + du * du + dv * dv);
+  }
+
   double height(double x, double y, double z) {
     Vec3 o = frame.origin();
     Vec3 n = frame.n();
@@ -118,6 +128,29 @@ final class Aperture {
     for (int i = 0; i < glass.length; i += 2) {
       shadow[i] = fu + (glass[i] - fu) * k;
       shadow[i + 1] = fv + (glass[i + 1] - fv) * k;
+    }
+    return Rings.clip(ring, shadow);
+  }
+
+  /**
+   * The part of the hole that a beam through the glass fills, plane coordinates of the hole.
+   *
+   * @param dx unit direction toward the sun, outward
+   */
+  double[] filledBy(double dx, double dy, double dz) {
+    if (reveal == 0) {
+      return ring;
+    }
+    Vec3 u = frame.u();
+    Vec3 v = frame.v();
+    Vec3 n = frame.n();
+    double s = -reveal / (dx * n.x() + dy * n.y() + dz * n.z());
+    double su = -s * (dx * u.x() + dy * u.y() + dz * u.z());
+    double sv = -s * (dx * v.x() + dy * v.y() + dz * v.z());
+    double[] shadow = new double[glass.length];
+    for (int i = 0; i < glass.length; i += 2) {
+      shadow[i] = glass[i] + su;
+      shadow[i + 1] = glass[i + 1] + sv;
     }
     return Rings.clip(ring, shadow);
   }

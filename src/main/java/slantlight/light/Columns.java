@@ -18,7 +18,7 @@ import slantlight.sky.SunGrid;
  * open ground exact between the nodes.
  */
 final class Columns {
-  static final int LUMPS = 9;
+  static final int LUMPS = 21;
   static final int LUMP_GENERAL = SkyZones.COUNT;
   static final int LUMP_FIXED = LUMP_GENERAL + LUMPS;
   static final int OPEN_GENERAL = LUMP_FIXED + LUMPS;
@@ -38,8 +38,12 @@ final class Columns {
   static {
     for (int z = 0; z < SkyZones.COUNT; z++) {
       Vec3 d = SkyZones.direction(z);
-      int sector = (int) Math.floor(d.azimuth() / (Math.PI / 4) + 0.5) & 7;
-      LUMP_OF[z] = d.z() > Math.sin(Math.toRadians(60)) ? 8 : sector;
+      double altitude = Math.toDegrees(d.altitude());
+      double turn = d.azimuth() / (2 * Math.PI);
+      int eighth = (int) Math.floor(8 * turn + 0.5) & 7;
+      int quarter = (int) Math.floor(4 * turn + 0.5) & 3;
+      LUMP_OF[z] =
+          altitude < 24 ? eighth : altitude < 48 ? 8 + eighth : altitude < 72 ? 16 + quarter : 20;
     }
   }
 
@@ -57,7 +61,7 @@ final class Columns {
     this.total = dense + GROUPS * nodes.size();
   }
 
-  /** Part of the vault a zone belongs to: eight sectors below 60 degrees, and the top. */
+  /** Part of the vault a zone belongs to: sectors in bands of 24 degrees, and the top. */
   static int lumpOf(int zone) {
     return LUMP_OF[zone];
   }

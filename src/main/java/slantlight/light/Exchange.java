@@ -41,6 +41,9 @@ final class Exchange {
   /** Share of a patch's light that leaves through openings. */
   private final double[] openShares;
 
+  /** Factor that makes a patch's factors and its open share add up to one. */
+  private final double[] rowFits;
+
   Exchange(Mesh mesh, Interior interior, Sights sights, Progress progress) {
     this.mesh = mesh;
     this.interior = interior;
@@ -48,6 +51,7 @@ final class Exchange {
     groupFactors = new float[mesh.groups][];
     patchFactors = new float[mesh.patches.size()][];
     openShares = new double[mesh.patches.size()];
+    rowFits = new double[mesh.patches.size()];
     Tally tally = new Tally("light between surfaces", mesh.groups, progress);
     IntStream.range(0, mesh.groups)
         .parallel()
@@ -199,6 +203,13 @@ final class Exchange {
         }
       }
     }
+    for (int p = 0; p < rowFits.length; p++) {
+      double sum = 0;
+      for (float f : patchFactors[p]) {
+        sum += f;
+      }
+      rowFits[p] = sum > 0 ? Math.min(1.6, (1 - openShares[p]) / sum) : 0;
+    }
   }
 
   /** Factors by group that close a symmetric exchange: Sinkhorn's iteration, kept symmetric. */
@@ -238,6 +249,15 @@ final class Exchange {
     return openShares[patch];
   }
 
+  /** Share of a group's evenly bounced light that leaves through openings. */
+  double groupOpenShare(int group) {
+    double sum = 0;
+    for (int p = mesh.groupStart[group]; p < mesh.groupStart[group + 1]; p++) {
+      sum += openShares[p] * mesh.patches.get(p).area();
+    }
+    return sum / mesh.groupArea[group];
+  }
+
   /** Factor from a patch to a group. */
   double patchFactor(int patch, int group) {
     int k = Arrays.binarySearch(neighbours[mesh.patches.get(patch).group()], group);
@@ -260,17 +280,45 @@ final class Exchange {
     int width = to - from;
     int n = mesh.groups;
     float[][] direct = new float[n][width];
+    float[][] once = new float[n][width];
+    for (int g = 0; g < n; g++) {
+      float rho = (float) mesh.groupReflectance[g];
+      for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
+        double area = mesh.patches.get(p).area();
+        float share = (float) (rho * area / mesh.groupArea[g]);
+        float[] in = light[p];
+        for (int c = 0; c < width; c++) {
+          direct[g][c] += share * in[from + c];
+        }
+        // The first bounce leaves from the patch itself, so a sun patch keeps its place.
+        double thrown = area * rho * rowFits[p];
+        for (int k = 0; k < neighbours[g].length && thrown > 0; k++) {
+          int h = neighbours[g][k];
+          float f = (float) (thrown * patchFactors[p][k] / mesh.groupArea[h]);
+          float[] to1 = once[h];
+          for (int c = 0; c < width; c++) {
+            to1[c] = Math.fma(f, in[from + c], to1[c]);
+          }
+        }
+      }
+    }
+    float[][] exitance = bounceOn(once, width);
+    float[] sum = new float[width];
+    for (int g = 0; g < n; g++) {
+      System.arraycopy(once[g], 0, sum, 0, width);
+      gather(sum, neighbours[g], groupFactors[g], exitance);
+      spread(g, sum, direct, exitance, light, from);
+    }
+  }
+
+  /** Exitance of groups from their light of the first bounce on. */
+  private float[][] bounceOn(float[][] once, int width) {
+    int n = mesh.groups;
     float[][] exitance = new float[n][width];
     float[] largest = new float[width];
     for (int g = 0; g < n; g++) {
-      for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
-        float share = (float) (mesh.patches.get(p).area() / mesh.groupArea[g]);
-        for (int c = 0; c < width; c++) {
-          direct[g][c] += share * light[p][from + c];
-        }
-      }
       for (int c = 0; c < width; c++) {
-        exitance[g][c] = (float) mesh.groupReflectance[g] * direct[g][c];
+        exitance[g][c] = (float) mesh.groupReflectance[g] * once[g][c];
         largest[c] = Math.max(largest[c], Math.abs(exitance[g][c]));
       }
     }
@@ -279,7 +327,7 @@ final class Exchange {
     for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
       still[0] = true;
       for (int g = 0; g < n; g++) {
-        System.arraycopy(direct[g], 0, sum, 0, width);
+        System.arraycopy(once[g], 0, sum, 0, width);
         gather(sum, neighbours[g], groupFactors[g], exitance);
         settle(exitance[g], sum, (float) mesh.groupReflectance[g], largest, still);
       }
@@ -287,11 +335,35 @@ final class Exchange {
         break;
       }
     }
-    for (int g = 0; g < n; g++) {
-      for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
-        System.arraycopy(light[p], from, sum, 0, width);
-        gather(sum, neighbours[g], patchFactors[p], exitance);
-        System.arraycopy(sum, 0, light[p], from, width);
+    return exitance;
+  }
+
+  /**
+   * Gives a group's bounced light to its patches, in proportion to what each sees, so that the
+   * group's mean stays what the exchange of groups says.
+   */
+  private void spread(
+      int g, float[] mean, float[][] first, float[][] later, float[][] light, int from) {
+    int width = mean.length;
+    int start = mesh.groupStart[g];
+    int count = mesh.groupStart[g + 1] - start;
+    float[][] part = new float[count][width];
+    float[] ratio = new float[width];
+    for (int i = 0; i < count; i++) {
+      gather(part[i], neighbours[g], patchFactors[start + i], first);
+      gather(part[i], neighbours[g], patchFactors[start + i], later);
+      float share = (float) (mesh.patches.get(start + i).area() / mesh.groupArea[g]);
+      for (int c = 0; c < width; c++) {
+        ratio[c] += share * part[i][c];
+      }
+    }
+    for (int c = 0; c < width; c++) {
+      ratio[c] = ratio[c] == 0 ? 0 : mean[c] / ratio[c];
+    }
+    for (int i = 0; i < count; i++) {
+      float[] out = light[start + i];
+      for (int c = 0; c < width; c++) {
+        out[from + c] += ratio[c] == 0 ? mean[c] : ratio[c] * part[i][c];
       }
     }
   }

@@ -22,6 +22,7 @@ final class Interior {
   private final Occluders faces;
   private final Map<String, Integer> roomIndex = new HashMap<>();
   private final List<Aperture> apertures = new ArrayList<>();
+  private final List<Aperture> doorways = new ArrayList<>();
   private final int[][] near;
   private final Aperture[][] reach;
 
@@ -40,10 +41,17 @@ final class Interior {
       doors.add(new ArrayList<>());
     }
     for (int i = 0; i < house.openings().size(); i++) {
+      int index = i;
       Opening o = house.openings().get(i);
       int room = room(o.roomId());
       if (o.kind() == OpeningKind.PASSAGE) {
-        o.toRoomId().ifPresent(id -> join(doors, room, room(id)));
+        doorways.add(new Aperture(i, o, room, outdoors));
+        o.toRoomId()
+            .ifPresent(
+                id -> {
+                  join(doors, room, room(id));
+                  doorways.add(new Aperture(index, o, room(id), outdoors));
+                });
       } else {
         apertures.add(new Aperture(i, o, room, outdoors));
       }
@@ -111,6 +119,11 @@ final class Interior {
 
   List<Aperture> apertures() {
     return apertures;
+  }
+
+  /** Passages, once for each room they join; for their place only. */
+  List<Aperture> doorways() {
+    return doorways;
   }
 
   Occluders faces() {

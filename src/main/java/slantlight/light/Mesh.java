@@ -32,12 +32,18 @@ final class Mesh {
   /** Groups of each room, ascending. */
   final int[][] roomGroups;
 
+  private final Interior interior;
+  private final List<List<Vec3>> lampsOf = new ArrayList<>();
+
   Mesh(House house, Interior interior, TransportOptions options) {
+    this.interior = interior;
+    house.rooms().forEach(r -> lampsOf.add(new ArrayList<>()));
+    house.lamps().forEach(l -> lampsOf.get(interior.room(l.roomId())).add(l.position()));
     double area = house.surfaces().stream().mapToDouble(s -> s.face().area()).sum();
     double edge = Math.max(options.patchEdge(), Math.sqrt(area / options.maxPatches()));
     List<Integer> starts = new ArrayList<>();
     for (int s = 0; s < house.surfaces().size(); s++) {
-      cut(house.surfaces().get(s), s, interior, edge, options, starts);
+      cut(house.surfaces().get(s), s, edge, options, starts);
     }
     groups = starts.size();
     groupStart = new int[groups + 1];
@@ -80,12 +86,7 @@ final class Mesh {
   }
 
   private void cut(
-      Surface s,
-      int index,
-      Interior interior,
-      double edge,
-      TransportOptions options,
-      List<Integer> starts) {
+      Surface s, int index, double edge, TransportOptions options, List<Integer> starts) {
     Face face = s.face();
     double[] outer = Rings.oriented(Rings.array(face.outer()), true);
     List<double[]> holes = new ArrayList<>();
@@ -107,7 +108,7 @@ final class Mesh {
             double[] cell = {
               b[0] + u * du, b[1] + v * dv, b[0] + (u + 1) * du, b[1] + (v + 1) * dv
             };
-            add(face, outer, holes, cell, index, room, starts.size(), options.sunSide());
+            refine(face, outer, holes, cell, index, room, starts.size(), 0);
           }
         }
         if (patches.size() > first) {
@@ -117,7 +118,8 @@ final class Mesh {
     }
   }
 
-  private void add(
+  /** Cuts cells near lamps and openings finer, where light changes fastest. */
+  private void refine(
       Face face,
       double[] outer,
       List<double[]> holes,
@@ -125,7 +127,51 @@ final class Mesh {
       int surface,
       int room,
       int group,
-      int sunSide) {
+      int depth) {
+    Vec3 centre = face.frame().toWorld(new Vec2((cell[0] + cell[2]) / 2, (cell[1] + cell[3]) / 2));
+    double size = Math.max(cell[2] - cell[0], cell[3] - cell[1]);
+    if (depth >= 3 || !wantsMore(room, centre, size, depth)) {
+      add(face, outer, holes, cell, surface, room, group);
+      return;
+    }
+    double u = (cell[0] + cell[2]) / 2;
+    double v = (cell[1] + cell[3]) / 2;
+    for (int k = 0; k < 4; k++) {
+      double[] part = {
+        (k & 1) == 0 ? cell[0] : u,
+        (k & 2) == 0 ? cell[1] : v,
+        (k & 1) == 0 ? u : cell[2],
+        (k & 2) == 0 ? v : cell[3]
+      };
+      refine(face, outer, holes, part, surface, room, group, depth + 1);
+    }
+  }
+
+  private boolean wantsMore(int room, Vec3 centre, double size, int depth) {
+    for (Vec3 lamp : lampsOf.get(room)) {
+      if (lamp.distance(centre) < 1.2 * size) {
+        return true;
+      }
+    }
+    if (depth > 0) {
+      return false;
+    }
+    return near(interior.apertures(), room, centre, 0.8 * size)
+        || near(interior.doorways(), room, centre, 0.8 * size);
+  }
+
+  private static boolean near(List<Aperture> list, int room, Vec3 centre, double distance) {
+    return list.stream().anyMatch(a -> a.room == room && a.distance(centre) < distance);
+  }
+
+  private void add(
+      Face face,
+      double[] outer,
+      List<double[]> holes,
+      double[] cell,
+      int surface,
+      int room,
+      int group) {
     List<double[]> rings = new ArrayList<>();
     double[] part = Rings.clip(outer, cell[0], cell[1], cell[2], cell[3]);
     if (part.length == 0) {
@@ -145,7 +191,6 @@ final class Mesh {
     }
     boolean whole =
         rings.size() == 1 && area > 0.999999 * (cell[2] - cell[0]) * (cell[3] - cell[1]);
-    Vec3[] sun = spread(face, cell, whole, Math.max(sunSide, 1));
     Vec3[] probes = spread(face, cell, whole, 2);
     Frame frame = face.frame();
     Vec3 centre;
@@ -171,8 +216,7 @@ final class Mesh {
             Math.max(cell[2] - cell[0], cell[3] - cell[1]),
             centre,
             probes.length > 0 ? probes : new Vec3[] {centre},
-            sun.length > 0 ? sun : new Vec3[] {centre},
-            corners(face, cell)));
+            cell));
   }
 
   private static Vec3 middle(Frame frame, double[] ring) {
@@ -188,20 +232,6 @@ final class Mesh {
       }
     }
     return best;
-  }
-
-  /** Points near the corners of a cell, those off the face left out. */
-  private static Vec3[] corners(Face face, double[] cell) {
-    List<Vec3> out = new ArrayList<>();
-    for (int k = 0; k < 4; k++) {
-      double u = (k & 1) == 0 ? 0.03 : 0.97;
-      double v = (k >> 1) == 0 ? 0.03 : 0.97;
-      Vec2 q = new Vec2(cell[0] + (cell[2] - cell[0]) * u, cell[1] + (cell[3] - cell[1]) * v);
-      if (face.contains(q)) {
-        out.add(face.frame().toWorld(q));
-      }
-    }
-    return out.toArray(Vec3[]::new);
   }
 
   /** Points of a cell on an even lattice, those off the face left out. */

@@ -10,15 +10,15 @@ import slantlight.units.Progress;
 
 /** Illuminance of every patch for every unit source, and for one sun that stands between nodes. */
 final class RoomLight {
-  /** Sun tests along a side of a patch that the edge of a sun patch crosses. */
-  private static final int EDGE_TESTS = 12;
-
   final Mesh mesh;
   final Exchange exchange;
   private final Columns columns;
   private final Interior interior;
-  private final Beam beam;
+  private final SunPatch sunPatch;
   private final Exposure[] exposures;
+
+  /** Openings whose light reaches a patch. */
+  private final Aperture[][] apertures;
 
   /** Total illuminance by patch and column, lx per unit source. */
   private final float[][] light;
@@ -40,11 +40,12 @@ final class RoomLight {
       Progress progress) {
     this.columns = columns;
     this.interior = interior;
-    this.beam = beam;
+    sunPatch = new SunPatch(beam);
     mesh = new Mesh(house, interior, options);
     exchange = new Exchange(mesh, interior, sights, progress);
     int n = mesh.patches.size();
     exposures = new Exposure[n];
+    apertures = new Aperture[n][];
     light = new float[n][];
     directDense = new float[n][];
     Tally tally = new Tally("light on the inside surfaces", n, progress);
@@ -69,6 +70,12 @@ final class RoomLight {
     Vec3 n = patch.normal();
     double share = 1.0 / patch.probes().length;
     double[] w = new double[1];
+    java.util.Set<Aperture> seen = new java.util.LinkedHashSet<>();
+    for (Aperture a : interior.reach(patch.room())) {
+      if (a.room == patch.room()) {
+        seen.add(a);
+      }
+    }
     for (Vec3 p : patch.probes()) {
       sight.outside(
           patch.room(),
@@ -76,6 +83,7 @@ final class RoomLight {
           n,
           (a, dx, dy, dz, weight, view) -> {
             w[0] = share * Math.max(0, dx * n.x() + dy * n.y() + dz * n.z());
+            seen.add(a);
             out.add(view, w, weight);
           });
       lamps.at(
@@ -87,6 +95,7 @@ final class RoomLight {
             out.addLamp(lamp, w, lux);
           });
     }
+    apertures[patch.index()] = seen.toArray(Aperture[]::new);
     return out;
   }
 
@@ -95,45 +104,10 @@ final class RoomLight {
     exposures[i].addTo(out, columns);
     int first = columns.sun(Columns.INSIDE);
     for (int k = 0; k < columns.nodes.size(); k++) {
-      out[0][first + k] += (float) beamOn(mesh.patches.get(i), columns.nodes.get(k));
+      out[0][first + k] +=
+          (float) sunPatch.illuminance(mesh.patches.get(i), apertures[i], columns.nodes.get(k));
     }
     return out[0];
-  }
-
-  /**
-   * Illuminance of a patch by the beam of a sun of unit normal illuminance. Where the edge of a sun
-   * patch crosses it, the tests are spread more finely: a few coarse tests misjudge a room's sun
-   * patch by some percent, and all bounced light with it.
-   */
-  private double beamOn(Patch patch, Vec3 sun) {
-    double cos = sun.dot(patch.normal());
-    if (cos <= 0 || sun.z() <= 0) {
-      return 0;
-    }
-    double first = beamAt(patch, patch.sunProbes()[0], sun);
-    boolean even = true;
-    for (int i = 1; even && i < patch.sunProbes().length; i++) {
-      even = beamAt(patch, patch.sunProbes()[i], sun) == first;
-    }
-    for (int i = 0; even && i < patch.corners().length; i++) {
-      even = beamAt(patch, patch.corners()[i], sun) == first;
-    }
-    if (even) {
-      return cos * first;
-    }
-    double sum = 0;
-    List<Vec3> fine = patch.lattice(EDGE_TESTS);
-    for (Vec3 p : fine) {
-      sum += beamAt(patch, p, sun);
-    }
-    return fine.isEmpty() ? cos * first : cos * sum / fine.size();
-  }
-
-  /** Share of the beam that arrives at a point of a patch. */
-  private double beamAt(Patch patch, Vec3 p, Vec3 sun) {
-    Vec3 q = p.plus(patch.normal().times(Interior.LIFT));
-    Aperture a = beam.through(patch.room(), q.x(), q.y(), q.z(), sun.x(), sun.y(), sun.z());
-    return a == null ? 0 : a.transmittance(Beam.cosine(a, sun.x(), sun.y(), sun.z()));
   }
 
   private float[] mean(int g, float[][] by) {
@@ -173,7 +147,8 @@ final class RoomLight {
               i -> {
                 double[] groups = new double[Columns.GROUPS];
                 exposures[i].addSun(0, sun, cellSun, groups);
-                groups[Columns.INSIDE] += beamOn(mesh.patches.get(i), sun);
+                groups[Columns.INSIDE] +=
+                    sunPatch.illuminance(mesh.patches.get(i), apertures[i], sun);
                 bySun[i][0] =
                     (float)
                         (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
@@ -267,7 +242,12 @@ final class RoomLight {
         double rho = reflectance(p.group());
         in += direct[i] * p.area();
         kept += total[i] * (1 - rho) * p.area();
-        out += total[i] * rho * p.area() * exchange.openShare(i);
+        // Light leaves straight from where it falls; what is bounced again leaves evenly by group.
+        out +=
+            rho
+                * p.area()
+                * (direct[i] * exchange.openShare(i)
+                    + (total[i] - direct[i]) * exchange.groupOpenShare(p.group()));
       }
       return new EnergyBalance(in, kept, out);
     }

@@ -27,7 +27,7 @@ final class Sight {
   private static final double MIRROR_CONE = 0.06;
 
   /** Cones cut by an edge inside or outside are divided down to this share of the usual angle. */
-  private static final double EDGE_SHARE = 0.45;
+  private static final double EDGE_SHARE = 0.3;
 
   private final Interior interior;
   private final Outdoors outdoors;
@@ -181,8 +181,22 @@ final class Sight {
     double[] finer = limit < coneAngle ? halving(ring, limit) : null;
     if (finer != null) {
       both(ring, finer, cloth);
+    } else if (mixed) {
+      emitMixed(ring, m, cloth);
     } else if (here >= 0) {
-      emit(ring, m, cloth);
+      emit(ring, m, 1, cloth);
+    }
+  }
+
+  /** A cone still cut by an edge: shared out evenly among its middle and corners. */
+  private void emitMixed(double[] ring, double[] m, boolean cloth) {
+    double share = 2.0 / (ring.length + 2);
+    for (int i = 0; i <= ring.length; i += 2) {
+      double[] at =
+          i == ring.length ? m : new double[] {(ring[i] + m[0]) / 2, (ring[i + 1] + m[1]) / 2};
+      if (inside(at[0], at[1]) >= 0) {
+        emit(ring, at, share, cloth);
+      }
     }
   }
 
@@ -289,7 +303,7 @@ final class Sight {
     return Math.sqrt(vector[0] * vector[0] + vector[1] * vector[1] + vector[2] * vector[2]);
   }
 
-  private void emit(double[] ring, double[] middle, boolean cloth) {
+  private void emit(double[] ring, double[] middle, double share, boolean cloth) {
     double weight = lambert(ring);
     if (!(weight > 1e-12)) {
       return;
@@ -302,7 +316,7 @@ final class Sight {
       view.kind = SourceKind.SKY;
       view.cell = aperture.cloth;
       view.cellWeight = 1;
-      sink.cone(aperture, dx, dy, dz, weight, view);
+      sink.cone(aperture, dx, dy, dz, share * weight, view);
       return;
     }
     Frame f = aperture.frame;
@@ -318,6 +332,7 @@ final class Sight {
     ez *= k;
     double s = glassAt(ex, ey, ez);
     outdoors.look(x + s * ex, y + s * ey, z + s * ez, ex, ey, ez, view);
-    sink.cone(aperture, dx, dy, dz, weight * aperture.transmittance(cosine(dx, dy, dz)), view);
+    sink.cone(
+        aperture, dx, dy, dz, share * weight * aperture.transmittance(cosine(dx, dy, dz)), view);
   }
 }

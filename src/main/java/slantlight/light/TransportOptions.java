@@ -8,30 +8,24 @@ package slantlight.light;
  *     groups
  * @param coneAngle largest angle of a cone looked through an opening, radians
  * @param sunStepDeg step of the sun's grid, degrees
- * @param sunSide sun tests along a side of a patch
  * @param maxPatches the patch edge grows until no more than this many are needed
  */
 public record TransportOptions(
-    double patchEdge,
-    int groupSide,
-    double coneAngle,
-    double sunStepDeg,
-    int sunSide,
-    int maxPatches) {
+    double patchEdge, int groupSide, double coneAngle, double sunStepDeg, int maxPatches) {
   /** Fine enough for scoring. */
-  public static final TransportOptions DEFAULT = new TransportOptions(0.6, 3, 0.12, 5, 3, 8000);
+  public static final TransportOptions DEFAULT = new TransportOptions(0.6, 3, 0.12, 5, 8000);
 
   public TransportOptions {
-    if (!(patchEdge > 0 && groupSide > 0 && coneAngle > 0.005 && sunSide > 0 && maxPatches > 0)) {
+    if (!(patchEdge > 0 && groupSide > 0 && coneAngle > 0.005 && maxPatches > 0)) {
       throw new IllegalArgumentException("every option must be positive, cones above 0.005 rad");
     }
   }
 
   public TransportOptions withPatchEdge(double edge) {
-    return new TransportOptions(edge, groupSide, coneAngle, sunStepDeg, sunSide, maxPatches);
+    return new TransportOptions(edge, groupSide, coneAngle, sunStepDeg, maxPatches);
   }
 
   public TransportOptions withConeAngle(double angle) {
-    return new TransportOptions(patchEdge, groupSide, angle, sunStepDeg, sunSide, maxPatches);
+    return new TransportOptions(patchEdge, groupSide, angle, sunStepDeg, maxPatches);
   }
 }
