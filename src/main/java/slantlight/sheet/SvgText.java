@@ -21,19 +21,21 @@ public final class SvgText {
     this.drawing = drawing;
   }
 
-  /** A file of its own. */
-  public static String file(Drawing drawing) {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(drawing) + "\n";
+  /** A file of its own, marked with what it was made from. */
+  public static String file(Drawing drawing, String madeFrom) {
+    SvgText svg = new SvgText(drawing);
+    svg.write("<metadata>" + Xml.escape(madeFrom) + "</metadata>\n");
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg.out + "\n";
   }
 
   /** The svg element alone, for use inside a page. */
   public static String element(Drawing drawing) {
     SvgText svg = new SvgText(drawing);
-    svg.write();
+    svg.write("");
     return svg.out.toString();
   }
 
-  private void write() {
+  private void write(String metadata) {
     String id = drawing.id();
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
     out.append(n(drawing.width())).append("mm\" height=\"").append(n(drawing.height()));
@@ -42,7 +44,7 @@ public final class SvgText {
     out.append(id).append("-t ").append(id).append("-d\" font-family=\"").append(FONTS);
     out.append("\">\n<title id=\"").append(id).append("-t\">").append(Xml.escape(drawing.title()));
     out.append("</title>\n<desc id=\"").append(id).append("-d\">");
-    out.append(Xml.escape(drawing.description())).append("</desc>\n");
+    out.append(Xml.escape(drawing.description())).append("</desc>\n").append(metadata);
     for (Layer layer : drawing.layers()) {
       out.append("<g id=\"").append(id).append('-').append(layer.id()).append("\">\n");
       for (Mark mark : layer.marks()) {

@@ -54,14 +54,16 @@ class SheetsTest {
   @ParameterizedTest
   @MethodSource("drawings")
   void theSvgIsWellFormedSizedInMillimetresAndNamed(Drawing drawing) throws Exception {
-    Element svg = parse(SvgText.file(drawing)).getDocumentElement();
+    Element svg = parse(SvgText.file(drawing, "test")).getDocumentElement();
     assertThat(svg.getAttribute("width")).isEqualTo(trim(drawing.width()) + "mm");
     assertThat(svg.getAttribute("viewBox"))
         .isEqualTo("0 0 " + trim(drawing.width()) + " " + trim(drawing.height()));
     assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo(drawing.title());
     assertThat(svg.getElementsByTagName("text").getLength()).isPositive();
-    assertThat(SvgText.file(drawing)).isEqualTo(SvgText.file(drawing)).doesNotContain("NaN");
+    assertThat(SvgText.file(drawing, "test"))
+        .isEqualTo(SvgText.file(drawing, "test"))
+        .doesNotContain("NaN");
   }
 
   /** A box 8 m deep drawn 1:75 is 106.67 mm high on paper. */
@@ -88,7 +90,7 @@ class SheetsTest {
 
   @Test
   void everyJointIsDrawnWithItsIdAndItsNumbers() throws Exception {
-    String svg = SvgText.file(drawings().findFirst().orElseThrow());
+    String svg = SvgText.file(drawings().findFirst().orElseThrow(), "test");
     SCORE
         .surfaces()
         .get(0)
@@ -129,7 +131,7 @@ class SheetsTest {
     String evil = "</svg><script>alert(1)</script>\u0000\u0007 \"x\" 'y' & \u05d7\u05d3\u05e8";
     Pencil pencil = new Pencil().on("a").text(1, 1, evil, 3, Ink.LINE);
     pencil.run(List.of(new Vec2(0, 0), new Vec2(1, 1)), Pen.of(Band.LOUD), evil, evil);
-    Document svg = parse(SvgText.file(pencil.drawing("d", evil, evil, 10, 10)));
+    Document svg = parse(SvgText.file(pencil.drawing("d", evil, evil, 10, 10), evil));
     NodeList scripts = svg.getElementsByTagName("script");
     assertThat(scripts.getLength()).isZero();
     assertThat(svg.getElementsByTagName("text").item(0).getTextContent())
