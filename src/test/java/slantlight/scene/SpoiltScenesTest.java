@@ -44,7 +44,7 @@ class SpoiltScenesTest {
     String sound = scene();
     Random random = new Random(42);
     int faulty = 0;
-    for (int i = 0; i < 250; i++) {
+    for (int i = 0; i < 120; i++) {
       StringBuilder text = new StringBuilder(sound);
       for (int k = 0; k <= random.nextInt(3); k++) {
         Matcher m = VALUE.matcher(text);
@@ -55,14 +55,14 @@ class SpoiltScenesTest {
       }
       faulty += told(text.toString()) ? 1 : 0;
     }
-    assertThat(faulty).isGreaterThan(100);
+    assertThat(faulty).isGreaterThan(50);
   }
 
   @Test
   void textCutAndSwappedAtRandom() throws IOException {
     String sound = scene();
     Random random = new Random(7);
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 60; i++) {
       int from = random.nextInt(sound.length());
       int to = Math.min(sound.length(), from + 1 + random.nextInt(30));
       told(sound.substring(0, from) + sound.substring(to));
