@@ -9,7 +9,12 @@ import picocli.CommandLine;
  */
 final class Commands {
   /** In the order of the help text: the main job first. */
-  static final List<String> NAMES = List.of("check", "new", "completion");
+  static final List<String> NAMES =
+      List.of(
+          "check", //
+          "new", //
+          "meter", //
+          "completion");
 
   private Commands() {}
 
@@ -18,6 +23,7 @@ final class Commands {
     return switch (name) {
       case "check" -> new CheckCommand();
       case "new" -> new NewCommand();
+      case "meter" -> new MeterCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -108,7 +108,8 @@ public final class Main implements Runnable {
   private static int failed(Throwable e, PrintWriter err, boolean trace) {
     int code = ExitCode.INTERNAL;
     if (e instanceof CommandFailure failure) {
-      err.println(failure.getMessage());
+      String sign = failure.exitCode() == ExitCode.USAGE ? "slantlight: " : "";
+      err.println(sign + failure.getMessage());
       code = failure.exitCode();
     } else if (e instanceof CancellationException) {
       err.println("slantlight: stopped; nothing was left half-written");
