@@ -173,4 +173,46 @@ class SceneFaultsTest {
         .singleElement()
         .satisfies(w -> assertThat(w.text()).contains("lies far from the zone America/Chicago"));
   }
+
+  @Test
+  void aWindowIntoAnotherRoomIsWarnedOf() {
+    String inner = SceneTexts.SOUND.replace("\"wall\": \"south\"", "\"wall\": \"north\"");
+    String apart = inner.replace("\"width\": 4", "\"offset\": 12, \"width\": 4");
+    Read read = SceneTexts.read(folder, apart);
+    assertThat(((Read.Ok) read).warnings())
+        .extracting(Fault::what)
+        .contains("great-room/W1 opens into hall, where it finds no daylight");
+  }
+
+  @Test
+  void photometryIsReadThroughNoLinkOutOfTheFolder(@TempDir Path elsewhere) throws IOException {
+    Path secret =
+        Files.copy(Path.of("scenes", "downlight-invented.ies"), elsewhere.resolve("far.ies"));
+    Files.createSymbolicLink(folder.resolve("near.ies"), secret);
+    String linked = SceneTexts.SOUND.replace("\"lumens\": 800", "\"photometry\": \"near.ies\"");
+    assertThat(SceneTexts.faults(folder, linked))
+        .singleElement()
+        .asString()
+        .contains("is a link out of the scene's folder");
+  }
+
+  @Test
+  void aSpoiltPhotometryFileIsTold() throws IOException {
+    String ies = Files.readString(Path.of("scenes", "downlight-invented.ies"));
+    Files.writeString(folder.resolve("lamp.ies"), ies.substring(0, ies.length() - 30));
+    String scene = SceneTexts.SOUND.replace("\"lumens\": 800", "\"photometry\": \"lamp.ies\"");
+    assertThat(SceneTexts.faults(folder, scene))
+        .singleElement()
+        .asString()
+        .contains("the file \"lamp.ies\" cannot be used");
+  }
+
+  @Test
+  void twoSurfacesOfOneNameAreTold() {
+    String walls = "\"walls\": [ { \"wall\": \"east\", \"id\": \"floor\" } ], \"openings\": [";
+    assertThat(SceneTexts.faults(folder, SceneTexts.SOUND.replace("\"openings\": [", walls)))
+        .singleElement()
+        .asString()
+        .contains("two surfaces of great-room are called \"great-room/floor\"");
+  }
 }

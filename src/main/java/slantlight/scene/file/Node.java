@@ -2,6 +2,7 @@ package slantlight.scene.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A value of the file together with its place. */
 public sealed interface Node {
@@ -17,11 +18,16 @@ public sealed interface Node {
    * @param path such as {@code $.rooms[2].id}
    */
   record Place(String path, int line, int column) {
+    private static final Pattern PLAIN = Pattern.compile("[A-Za-z_][A-Za-z0-9_]{0,60}");
+
     /** The place of a key of the object here, at another line and column. */
     Place key(String key, int atLine, int atColumn) {
-      boolean plain = key.matches("[A-Za-z_][A-Za-z0-9_]{0,60}");
+      boolean plain = PLAIN.matcher(key).matches();
       String shown = key.length() > 40 ? key.substring(0, 40) + "..." : key;
-      return new Place(path + (plain ? "." + key : "['" + shown + "']"), atLine, atColumn);
+      return new Place(
+          path + (plain ? "." + key : "['" + shown.replaceAll("\\p{Cntrl}", "?") + "']"),
+          atLine,
+          atColumn);
     }
   }
 

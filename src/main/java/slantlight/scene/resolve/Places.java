@@ -6,8 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
@@ -34,6 +39,7 @@ final class Places {
   private static final List<RoomUse> SAT_IN =
       Arrays.asList(RoomUse.LIVING, RoomUse.KITCHEN, RoomUse.BEDROOM, RoomUse.STUDY);
 
+  private static final GeometryFactory POINTS = new GeometryFactory();
   private static final double HEADROOM = 2.0;
   private static final double OFF_WALLS = 0.5;
   private static final double INSIDE_DOORS = 0.7;
@@ -164,7 +170,7 @@ final class Places {
     if (candidates.isEmpty()) {
       return List.of();
     }
-    Geometry edge = floor.getBoundary();
+    IndexedFacetDistance edge = new IndexedFacetDistance(floor.getBoundary());
     List<Vec2> chosen = new ArrayList<>();
     double[] far = new double[candidates.size()];
     for (int i = 0; i < far.length; i++) {
@@ -188,8 +194,7 @@ final class Places {
   }
 
   private static Geometry point(Vec2 p) {
-    return new org.locationtech.jts.geom.GeometryFactory()
-        .createPoint(new org.locationtech.jts.geom.Coordinate(p.x(), p.y()));
+    return POINTS.createPoint(new Coordinate(p.x(), p.y()));
   }
 
   /** Grid points of a region, row by row; coarser for large regions so that there are few. */
@@ -199,6 +204,7 @@ final class Places {
     if (region.isEmpty()) {
       return out;
     }
+    IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(region);
     double cell = Math.max(step, Math.sqrt(box.getArea() / 2500));
     int nx = (int) Math.floor(box.getWidth() / cell);
     int ny = (int) Math.floor(box.getHeight() / cell);
@@ -207,7 +213,7 @@ final class Places {
     for (int k = 0; k <= ny; k++) {
       for (int i = 0; i <= nx; i++) {
         Vec2 p = new Vec2(x0 + i * cell, y0 + k * cell);
-        if (region.intersects(point(p))) {
+        if (locator.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR) {
           out.add(p);
         }
       }

@@ -61,7 +61,9 @@ public final class Resolver {
         new Surroundings(scope, rooms.shells(), rooms.ids(), ground).outside(file.outside());
     List<Lamp> lamps = new Fixtures(scope, rooms, folder).lamps(file.fixtures());
     List<Eye> eyes = new Places(scope, rooms).eyes(file.eyes(), openings);
+    rooms.tellInnerGlass(openings);
     tellDarkRooms(rooms, openings, lamps);
+    tellNamesakes(rooms);
     SiteResolver other = new SiteResolver(scope);
     if (!scope.binder().faults().none() || site.isEmpty()) {
       return Optional.empty();
@@ -110,6 +112,21 @@ public final class Resolver {
       }
     }
     return out;
+  }
+
+  private void tellNamesakes(Rooms rooms) {
+    Set<String> met = new HashSet<>();
+    for (Shell shell : rooms.shells().values()) {
+      for (Draft d : shell.drafts()) {
+        if (!met.add(d.id)) {
+          scope.fault(
+              shell.file(),
+              "two surfaces of " + shell.id() + " are called \"" + d.id + "\"",
+              "give walls, doors, polygons and boxes names that differ from each other and from floor,"
+                  + " ceiling and wall-south");
+        }
+      }
+    }
   }
 
   private static Room room(Shell s) {

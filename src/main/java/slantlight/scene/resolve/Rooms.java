@@ -1,11 +1,14 @@
 package slantlight.scene.resolve;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.scene.Opening;
+import slantlight.scene.OpeningKind;
 
 /**
  * The rooms that could be raised.
@@ -14,6 +17,9 @@ import slantlight.geom.Vec3;
  * @param ids ids of all rooms of the file, those with faults too
  */
 record Rooms(Scope scope, Map<String, Shell> shells, Set<String> ids) {
+  /** More than a wall is thick, less than a room is deep, m. */
+  private static final double BEYOND_GLASS = 0.4;
+
   /** The room of that id; empty, with a fault added when no room has the id. */
   Optional<Shell> room(Object record, String id) {
     if (!ids.contains(id)) {
@@ -64,6 +70,24 @@ record Rooms(Scope scope, Map<String, Shell> shells, Set<String> ids) {
       return false;
     }
     return true;
+  }
+
+  /** Warns of glass that opens into another room, where no daylight is. */
+  void tellInnerGlass(List<Opening> openings) {
+    for (Opening o : openings) {
+      Vec3 beyond = o.face().frame().toWorld(o.face().centroid(), -BEYOND_GLASS);
+      Vec2 flat = new Vec2(beyond.x(), beyond.y());
+      for (Shell s : shells.values()) {
+        boolean level = beyond.z() > s.floor() && beyond.z() < s.ceilingAt(flat).orElse(0.0);
+        if (o.kind() != OpeningKind.PASSAGE && level && Shell.holds(s.region(), flat)) {
+          scope.warn(
+              shells.get(o.roomId()).file(),
+              "openings",
+              o.id() + " opens into " + s.id() + ", where it finds no daylight",
+              "use kind passage for an open way, or a solid door");
+        }
+      }
+    }
   }
 
   /** Adds a fault for every two rooms that fill the same space. */
