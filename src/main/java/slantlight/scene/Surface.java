@@ -8,7 +8,8 @@ import slantlight.geom.Vec2;
 
 /**
  * One flat surface of a room, seen from inside it. The face's normal points into the room; openings
- * and passages are holes of the face.
+ * and passages are holes of the face, and so is what a box covers; a hole may touch the outer ring
+ * (a door on the floor).
  *
  * @param id stable: room id, slash, part, such as {@code great-room/ceiling}
  * @param label what a person calls it, such as "Great room ceiling"

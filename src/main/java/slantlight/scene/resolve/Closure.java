@@ -26,7 +26,7 @@ final class Closure {
     Vec3 o = shell.floorDraft().frame().origin();
     for (Face f : faces) {
       Vec3 n = f.frame().n();
-      Vec3 m = f.frame().toWorld(moment(f)).minus(o);
+      Vec3 m = f.frame().toWorld(centroid(f)).minus(o);
       double a = f.area();
       whole += a;
       area = area.plus(n.times(a));
@@ -48,7 +48,7 @@ final class Closure {
   }
 
   /** Centroid of a face, its holes left out. */
-  private static Vec2 moment(Face f) {
+  private static Vec2 centroid(Face f) {
     Vec2 sum = f.centroid().times(Math.abs(Face.signedArea(f.outer())));
     for (List<Vec2> hole : f.holes()) {
       Face h = Face.of(f.frame(), hole);
