@@ -13,6 +13,7 @@ final class Commands {
       List.of(
           "check", //
           "new", //
+          "import", //
           "meter", //
           "completion");
 
@@ -23,6 +24,7 @@ final class Commands {
     return switch (name) {
       case "check" -> new CheckCommand();
       case "new" -> new NewCommand();
+      case "import" -> new ImportCommand();
       case "meter" -> new MeterCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
