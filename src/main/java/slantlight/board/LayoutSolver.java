@@ -143,7 +143,13 @@ public final class LayoutSolver {
         butt += j.length();
       }
     }
-    return String.format(Locale.ROOT, "%.1f m tapered and %.1f m butt or cut joint", tapered, butt);
+    return amount(tapered) + " tapered and " + amount(butt) + " butt or cut joint";
+  }
+
+  private static String amount(double metres) {
+    return metres < 5e-3
+        ? "no"
+        : String.format(Locale.ROOT, "%.1f m (%.0f ft)", metres, metres / 0.3048);
   }
 
   private static ImpossibleLayoutException impossible(Surface surface, List<PlacedBoard> fixed) {

@@ -54,7 +54,7 @@ public final class QuantityTakeoff {
     Map<BoardSize, Integer> boards = new HashMap<>();
     double bought = 0;
     for (PlacedBoard b : layout.boards()) {
-      boards.merge(b.stock(), 1, Integer::sum);
+      boards.merge(rounded(b.stock()), 1, Integer::sum);
       bought += b.stock().width() * b.stock().length();
     }
     double area = surface.face().area();
@@ -64,6 +64,11 @@ public final class QuantityTakeoff {
     int screws = layout.boards().isEmpty() ? 0 : Fasteners.all(surface, layout.boards()).size();
     return new Quantities(
         boards, area, bought, tape, coverage.compound(level) * area, bead, screws);
+  }
+
+  /** To 0.01 mm, so that 12 ft reached by different sums is one size. */
+  private static BoardSize rounded(BoardSize b) {
+    return new BoardSize(Math.round(b.width() * 1e5) / 1e5, Math.round(b.length() * 1e5) / 1e5);
   }
 
   /** Sum over surfaces. */

@@ -15,6 +15,7 @@ final class Commands {
           "new", //
           "import", //
           "meter", //
+          "boards", //
           "completion");
 
   private Commands() {}
@@ -26,6 +27,7 @@ final class Commands {
       case "new" -> new NewCommand();
       case "import" -> new ImportCommand();
       case "meter" -> new MeterCommand();
+      case "boards" -> new BoardsCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -37,4 +37,21 @@ public record Surface(
     covered = covered.stream().map(List::copyOf).toList();
     joints = List.copyOf(joints);
   }
+
+  /** This surface with other boards on offer. */
+  public Surface withBoards(BoardOffer offer) {
+    return new Surface(
+        id,
+        label,
+        roomId,
+        kind,
+        face,
+        paint,
+        boarded,
+        framing,
+        Optional.of(offer),
+        level,
+        covered,
+        joints);
+  }
 }

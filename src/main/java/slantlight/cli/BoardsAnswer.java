@@ -1,0 +1,254 @@
+package slantlight.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import slantlight.board.CutList;
+import slantlight.board.Joint;
+import slantlight.board.Layout;
+import slantlight.board.PlacedBoard;
+import slantlight.board.Quantities;
+import slantlight.board.QuantityTakeoff;
+import slantlight.geom.Vec2;
+import slantlight.report.Csv;
+import slantlight.scene.BoardRun;
+import slantlight.scene.BoardSize;
+import slantlight.scene.House;
+import slantlight.scene.JointKind;
+import slantlight.scene.Surface;
+import slantlight.units.Length;
+import slantlight.units.LengthUnit;
+
+/** Layouts, quantities and cut list in the forms that the boards command prints. */
+final class BoardsAnswer {
+  private static final String CAUTION =
+      "One board per piece: offcuts count as waste. Quantities and layouts are estimates; follow the"
+          + " board maker's instructions and local codes, above all for fire-rated assemblies.";
+
+  private final House house;
+  private final List<Layout> layouts;
+  private final LengthUnit unit;
+  private final List<Quantities> parts = new ArrayList<>();
+
+  BoardsAnswer(
+      House house, List<Surface> surfaces, List<Layout> layouts, LengthUnit unit, int level) {
+    this.house = house;
+    this.layouts = layouts;
+    this.unit = unit;
+    QuantityTakeoff takeoff = new QuantityTakeoff(house);
+    for (int i = 0; i < surfaces.size(); i++) {
+      Surface s = surfaces.get(i);
+      parts.add(takeoff.of(s, layouts.get(i), s.level().orElse(level)));
+    }
+  }
+
+  private String length(double metres) {
+    return new Length(metres).format(unit);
+  }
+
+  private String size(BoardSize b) {
+    return length(b.width()) + " x " + length(b.length());
+  }
+
+  private List<CutList.Entry> cutList() {
+    return CutList.of(house, layouts, this::length);
+  }
+
+  void print(PrintWriter out, int width) {
+    out.println(house.name() + ": boards");
+    out.println();
+    TextTable table =
+        new TextTable(
+            TextTable.left("Surface"),
+            TextTable.left("Run"),
+            TextTable.right("Boards"),
+            TextTable.right("Tapered"),
+            TextTable.right("Butt, cut"),
+            TextTable.right("Waste"),
+            TextTable.wrap("Why"));
+    for (int i = 0; i < layouts.size(); i++) {
+      Layout l = layouts.get(i);
+      table.row(
+          l.surfaceId(),
+          way(l.run()),
+          Integer.toString(l.boards().size()),
+          length(l.length(JointKind.TAPERED)),
+          length(l.length(JointKind.BUTT) + l.length(JointKind.CUT)),
+          l.boards().isEmpty() ? "-" : percent(parts.get(i).waste()),
+          l.reason());
+    }
+    table.print(out, width);
+    printNotes(out, width);
+    printQuantities(out, width);
+    printCuts(out, width);
+    out.println();
+    TextTable.wrapped(CAUTION, width).forEach(out::println);
+  }
+
+  private static String way(BoardRun run) {
+    return run == BoardRun.ACROSS_FRAMING ? "across" : "along";
+  }
+
+  private static String percent(double share) {
+    return Math.max(0, Math.round(share * 100)) + " %";
+  }
+
+  private void printNotes(PrintWriter out, int width) {
+    for (Layout l : layouts) {
+      for (String note : l.notes()) {
+        TextTable.wrapped("note: " + l.surfaceId() + ": " + note, width).forEach(out::println);
+      }
+    }
+  }
+
+  private void printQuantities(PrintWriter out, int width) {
+    Quantities sum = QuantityTakeoff.sum(parts);
+    out.println();
+    TextTable table =
+        new TextTable(
+            TextTable.left("Quantity"), TextTable.right("Amount"), TextTable.wrap("Remark"));
+    for (BoardSize b : sizes(sum)) {
+      table.row("board " + size(b), Integer.toString(sum.boards().get(b)), "");
+    }
+    table.row(
+        "area covered", area(sum.netArea()), percent(sum.waste()) + " of the bought area is waste");
+    table.row("joint tape", length(sum.tape()), "joints and inside corners");
+    table.row("compound, ready-mixed", volume(sum.compound()), "all coats up to the level");
+    table.row("corner bead", length(sum.cornerBead()), "outside corners; window returns not in it");
+    table.row("screws", Integer.toString(sum.fasteners()), "no allowance for losses");
+    table.print(out, width);
+  }
+
+  private static List<BoardSize> sizes(Quantities q) {
+    return q.boards().keySet().stream()
+        .sorted(Comparator.comparingDouble(BoardSize::width).thenComparingDouble(BoardSize::length))
+        .toList();
+  }
+
+  private String area(double m2) {
+    return unit.imperial()
+        ? String.format(Locale.ROOT, "%.0f ft2", m2 / (0.3048 * 0.3048))
+        : String.format(Locale.ROOT, "%.1f m2", m2);
+  }
+
+  private String volume(double litres) {
+    return unit.imperial()
+        ? String.format(Locale.ROOT, "%.1f US gal", litres / 3.785411784)
+        : String.format(Locale.ROOT, "%.0f l", litres);
+  }
+
+  private void printCuts(PrintWriter out, int width) {
+    out.println();
+    TextTable table =
+        new TextTable(
+            TextTable.right("Order"),
+            TextTable.left("Surface"),
+            TextTable.right("Board"),
+            TextTable.left("Cut from"),
+            TextTable.wrap("Cuts"));
+    for (CutList.Entry e : cutList()) {
+      table.row(
+          Integer.toString(e.order()),
+          e.surface().id(),
+          Integer.toString(e.board().number()),
+          size(e.board().stock()),
+          e.cuts().isEmpty() ? "whole" : String.join("; ", e.cuts()));
+    }
+    if (!table.isEmpty()) {
+      table.print(out, width);
+    }
+  }
+
+  /** The cut list, lengths in metres. */
+  String csv() {
+    Csv csv =
+        new Csv(
+            "order",
+            "surface",
+            "board",
+            "stock_width_m",
+            "stock_length_m",
+            "area_m2",
+            "x0_m",
+            "y0_m",
+            "x1_m",
+            "y1_m",
+            "cuts");
+    for (CutList.Entry e : cutList()) {
+      PlacedBoard b = e.board();
+      csv.number(e.order()).text(e.surface().id()).number(b.number());
+      csv.number(b.stock().width()).number(b.stock().length()).number(b.area());
+      for (int corner : new int[] {0, 2}) {
+        Vec2 p = b.outline().get(corner);
+        csv.number(p.x()).number(p.y());
+      }
+      csv.text(String.join("; ", e.cuts())).end();
+    }
+    return csv.toString();
+  }
+
+  /** Everything, lengths in metres. */
+  String json() {
+    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    ObjectNode root = mapper.createObjectNode();
+    root.put("scene", house.name());
+    root.put("caution", CAUTION);
+    ArrayNode list = root.putArray("surfaces");
+    for (int i = 0; i < layouts.size(); i++) {
+      addLayout(list.addObject(), layouts.get(i), parts.get(i));
+    }
+    addQuantities(root.putObject("total"), QuantityTakeoff.sum(parts));
+    ArrayNode cuts = root.putArray("cutList");
+    for (CutList.Entry e : cutList()) {
+      ObjectNode node = cuts.addObject();
+      node.put("order", e.order()).put("surface", e.surface().id());
+      node.put("board", e.board().number());
+      e.cuts().forEach(node.putArray("cuts")::add);
+    }
+    try {
+      return mapper.writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree in memory can be written", e);
+    }
+  }
+
+  private void addLayout(ObjectNode node, Layout l, Quantities q) {
+    node.put("surface", l.surfaceId()).put("run", way(l.run())).put("reason", l.reason());
+    l.notes().forEach(node.putArray("notes")::add);
+    ArrayNode boards = node.putArray("boards");
+    for (PlacedBoard b : l.boards()) {
+      ObjectNode board = boards.addObject();
+      board.put("number", b.number()).put("area", b.area());
+      board.put("stockWidth", b.stock().width()).put("stockLength", b.stock().length());
+      ArrayNode outline = board.putArray("outline");
+      b.outline().forEach(p -> outline.addArray().add(p.x()).add(p.y()));
+    }
+    ArrayNode joints = node.putArray("joints");
+    for (Joint j : l.joints()) {
+      ObjectNode joint = joints.addObject();
+      joint.put("id", j.id()).put("kind", j.kind().name().toLowerCase(Locale.ROOT));
+      joint.put("length", j.length());
+      joint.putArray("from").add(j.from().x()).add(j.from().y());
+      joint.putArray("to").add(j.to().x()).add(j.to().y());
+    }
+    addQuantities(node.putObject("quantities"), q);
+  }
+
+  private static void addQuantities(ObjectNode node, Quantities q) {
+    ArrayNode boards = node.putArray("boards");
+    for (BoardSize b : sizes(q)) {
+      ObjectNode board = boards.addObject();
+      board.put("width", b.width()).put("length", b.length()).put("count", q.boards().get(b));
+    }
+    node.put("netArea", q.netArea()).put("boardArea", q.boardArea()).put("waste", q.waste());
+    node.put("tape", q.tape()).put("compoundLitres", q.compound());
+    node.put("cornerBead", q.cornerBead()).put("fasteners", q.fasteners());
+  }
+}
