@@ -113,10 +113,9 @@ public final class CutList {
       List<String> cuts, Side side, Box board, DoubleFunction<String> length) {
     double ds = side.s1() - side.s0();
     double dt = side.t1() - side.t0();
-    double[] in = {0, 1};
-    clip(in, side.s0(), ds, board.s0() + TRIM, board.s1() - TRIM);
-    clip(in, side.t0(), dt, board.t0() + TRIM, board.t1() - TRIM);
-    if ((in[1] - in[0]) * Math.hypot(ds, dt) > TRIM) {
+    double[] deep = within(side, board, TRIM);
+    if ((deep[1] - deep[0]) * Math.hypot(ds, dt) > TRIM) {
+      double[] in = within(side, board, 0);
       cuts.add(
           String.format(
               Locale.ROOT,
@@ -126,6 +125,14 @@ public final class CutList {
               length.apply(side.s0() + in[1] * ds - board.s0()),
               length.apply(side.t0() + in[1] * dt - board.t0())));
     }
+  }
+
+  /** Stretch of a side, in shares of it, that lies at least so deep inside a board. */
+  private static double[] within(Side side, Box board, double depth) {
+    double[] in = {0, 1};
+    clip(in, side.s0(), side.s1() - side.s0(), board.s0() + depth, board.s1() - depth);
+    clip(in, side.t0(), side.t1() - side.t0(), board.t0() + depth, board.t1() - depth);
+    return in;
   }
 
   /** Narrows a stretch of a line to where start + x step lies between two bounds. */
