@@ -31,7 +31,8 @@ class ValidationTest {
           EyeChecks::all,
           Lm63Checks::all,
           LightChecks::all,
-          LevelChecks::all);
+          LevelChecks::all,
+          BoardChecks::all);
 
   @TestFactory
   Stream<DynamicTest> everyCheckHoldsAndTheDocumentIsFresh() {
