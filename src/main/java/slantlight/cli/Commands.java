@@ -11,6 +11,7 @@ final class Commands {
   /** In the order of the help text: the main job first. */
   static final List<String> NAMES =
       List.of(
+          "score", //
           "check", //
           "new", //
           "import", //
@@ -23,6 +24,7 @@ final class Commands {
   /** A new command object, for picocli. */
   private static Object make(String name) {
     return switch (name) {
+      case "score" -> new ScoreCommand();
       case "check" -> new CheckCommand();
       case "new" -> new NewCommand();
       case "import" -> new ImportCommand();

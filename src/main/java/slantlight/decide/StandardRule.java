@@ -40,13 +40,15 @@ public final class StandardRule {
 
   /** How the computed light treats a surface. */
   public enum RakingLight {
-    /** No joint at level 4 reaches the threshold of being noticed. */
+    /**
+     * No joint at level 4 reaches the threshold of being noticed for longer than the room bears.
+     */
     GENTLE,
-    /** A joint at level 4 can just be noticed, within the room's limit and not under a low beam. */
+    /** A joint at level 4 can be noticed, within the room's limit. */
     NOTICEABLE,
     /**
-     * A joint at level 4 shows above the room's limit, or shows at all under light whose slant is
-     * that of a beam at 15 degrees or less (AS/NZS 2589 appendix C, as cited by trade guides).
+     * A joint at level 4 shows above the room's limit for longer than the room bears. GA-214 calls
+     * strong sidelight from windows or fixtures critical without a measure; this is ours.
      */
     CRITICAL
   }

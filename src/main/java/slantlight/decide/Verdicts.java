@@ -2,20 +2,20 @@ package slantlight.decide;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
+import slantlight.scene.Attention;
 import slantlight.scene.House;
 import slantlight.scene.Room;
 import slantlight.scene.Surface;
 import slantlight.score.Band;
 import slantlight.score.HouseScore;
-import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
 
 /**
  * Turns scores into the level to specify: the lowest level whose showing stays under the room's
- * limit, or the level the standard assigns, whichever is stricter.
+ * limit but for the few hours a year that the room bears, or the level the standard assigns,
+ * whichever is stricter.
  *
  * <p>Showing is computed at levels 3, 4 and 5 only. Where the standard leaves a surface at level 2
  * or below (concealed, garage, storage, tile substrate) and level 3 would stay under the limit, the
@@ -23,9 +23,6 @@ import slantlight.score.SurfaceScore;
  * showing asks for nothing.
  */
 public final class Verdicts {
-  /** Slant of a beam at 15 degrees to the surface, cot 15, 1/rad. */
-  public static final double CRITICAL_SLANT = 1 / Math.tan(Math.toRadians(15));
-
   /** Covered share of a surface from which it counts as a substrate. */
   private static final double SUBSTRATE_SHARE = 0.9;
 
@@ -46,10 +43,11 @@ public final class Verdicts {
     Room room = house.room(surface.roomId());
     double limit = room.attention().limit();
     StandardRule.Ruling ruling = ruling(house, score);
-    int byShowing = byShowing(score, limit, ruling.level());
+    int byShowing = byShowing(score, room.attention(), ruling.level());
     int needed = Math.max(byShowing, ruling.level());
     int level = surface.level().orElse(needed);
-    boolean unsolved = Showing.worst(score).isPresent() && Showing.at(score, 5) > limit;
+    boolean unsolved =
+        Showing.worst(score).isPresent() && !Showing.borne(score, 5, room.attention());
     String reason = new Wording(house).reason(score, level, limit);
     List<String> notes = new ArrayList<>();
     if (level < needed) {
@@ -70,8 +68,7 @@ public final class Verdicts {
   /** The standard's ruling on a scored surface. */
   public static StandardRule.Ruling ruling(House house, SurfaceScore score) {
     Surface surface = house.surface(score.surfaceId());
-    double limit = house.room(surface.roomId()).attention().limit();
-    return ruling(house, surface, light(score, limit));
+    return ruling(house, surface, light(score, house.room(surface.roomId()).attention()));
   }
 
   /** The standard's ruling on a surface in a given light. */
@@ -86,14 +83,11 @@ public final class Verdicts {
   }
 
   /** How the computed light treats a surface; see {@link StandardRule.RakingLight}. */
-  static StandardRule.RakingLight light(SurfaceScore score, double limit) {
-    Optional<Peak> worst = Showing.worst(score);
-    double showing = worst.isPresent() ? Showing.at(score, 4) : 0;
-    double slant = worst.map(Peak::slant).orElse(0.0);
-    if (showing > limit || (showing >= Band.TRACE.from() && slant >= CRITICAL_SLANT)) {
+  static StandardRule.RakingLight light(SurfaceScore score, Attention attention) {
+    if (!Showing.borne(score, 4, attention)) {
       return StandardRule.RakingLight.CRITICAL;
     }
-    return showing >= Band.TRACE.from()
+    return Showing.hours(score, 4, Band.TRACE) > attention.hours()
         ? StandardRule.RakingLight.NOTICEABLE
         : StandardRule.RakingLight.GENTLE;
   }
@@ -107,12 +101,12 @@ public final class Verdicts {
     return Math.min(1, covered / surface.face().area());
   }
 
-  private static int byShowing(SurfaceScore score, double limit, int standard) {
+  private static int byShowing(SurfaceScore score, Attention attention, int standard) {
     if (Showing.worst(score).isEmpty()) {
       return 0;
     }
     for (int level = 3; level < 5; level++) {
-      if (Showing.at(score, level) <= limit) {
+      if (Showing.borne(score, level, attention)) {
         return level == 3 && standard < 3 ? standard : level;
       }
     }

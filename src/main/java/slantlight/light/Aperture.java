@@ -74,8 +74,9 @@ final class Aperture {
   private double[] probes() {
     double[] out = new double[27];
     for (int i = 0; i < 9; i++) {
+      int row = i / 3;
       double u = box[0] + (box[2] - box[0]) * (i % 3 + 0.5) / 3;
-      double v = box[1] + (box[3] - box[1]) * (i / 3 + 0.5) / 3;
+      double v = box[1] + (box[3] - box[1]) * (row + 0.5) / 3;
       Vec3 p = frame.toWorld(new Vec2(u, v), -reveal - 1e-3);
       out[3 * i] = p.x();
       out[3 * i + 1] = p.y();

@@ -64,11 +64,13 @@ final class LampLight {
     double share = 1.0 / (nl * nw * nh);
     List<Vec3> places = new ArrayList<>();
     for (int i = 0; i < nl * nw * nh; i++) {
+      int row = i / nl;
+      int layer = row / nw;
       places.add(
           lamp.position()
               .plus(lamp.c0().times(lamp.length() * ((i % nl + 0.5) / nl - 0.5)))
-              .plus(across.times(lamp.width() * ((i / nl % nw + 0.5) / nw - 0.5)))
-              .plus(lamp.aim().times(lamp.height() * ((i / (nl * nw) + 0.5) / nh - 0.5))));
+              .plus(across.times(lamp.width() * ((row % nw + 0.5) / nw - 0.5)))
+              .plus(lamp.aim().times(lamp.height() * ((layer + 0.5) / nh - 0.5))));
     }
     for (Vec3 q : places) {
       point(index, lamp, across, q, share, p, n, sink);

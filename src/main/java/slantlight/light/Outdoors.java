@@ -123,7 +123,7 @@ final class Outdoors {
     double gx = x + t * dx;
     double gy = y + t * dy;
     double gz = z + t * dz;
-    GroundCell cell = groundCell(ground, gx, gy, gz);
+    GroundCell cell = groundCell(ground, gx, gy);
     view.kind = SourceKind.GROUND;
     view.mark = 3 + ground;
     view.cell = cell;
@@ -189,7 +189,7 @@ final class Outdoors {
     if (ground >= 0 && zones.get(ground).kind == GroundKind.WATER) {
       return null;
     }
-    return groundCell(ground, x + t[0] * dx, y + t[0] * dy, z + t[0] * dz);
+    return groundCell(ground, x + t[0] * dx, y + t[0] * dy);
   }
 
   /** Zone met by a downward ray, -1 for the general ground, -2 when it starts below all ground. */
@@ -233,7 +233,7 @@ final class Outdoors {
     return false;
   }
 
-  private GroundCell groundCell(int zone, double x, double y, double z) {
+  private GroundCell groundCell(int zone, double x, double y) {
     double away =
         Math.max(Math.max(bounds[0] - x, x - bounds[2]), Math.max(bounds[1] - y, y - bounds[3]));
     boolean general = zone < 0 || zones.get(zone).kind == GroundKind.GROUND;

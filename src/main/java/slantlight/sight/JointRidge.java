@@ -24,13 +24,20 @@ public record JointRidge(
         source);
   }
 
-  /** The same ridge with its crown as measured on site, where it was, m. */
+  /**
+   * The same ridge with its crown as measured on site, where it was, m. The edge goes with the
+   * crown's height: whoever left half the crown left half the edge.
+   */
   public JointRidge measured(OptionalDouble crownHeight, OptionalDouble crownWidth) {
     if (crownHeight.isEmpty() && crownWidth.isEmpty()) {
       return this;
     }
-    RaisedCosine found =
-        new RaisedCosine(crownHeight.orElse(crown.height()), crownWidth.orElse(crown.width()));
-    return new JointRidge(found, edge, lowShare, highShare, "crown measured on site; " + source);
+    double height = crownHeight.orElse(crown.height());
+    return new JointRidge(
+        new RaisedCosine(height, crownWidth.orElse(crown.width())),
+        new RaisedCosine(edge.height() * height / crown.height(), edge.width()),
+        lowShare,
+        highShare,
+        "crown measured on site; " + source);
   }
 }

@@ -57,8 +57,22 @@ public final class SkyModel {
    * @param month for the ground's reflectance
    */
   public SkyState at(Sun sun, int dayOfYear, Month month, Weather weather) {
+    Amounts amounts = amounts(sun, dayOfYear, weather);
+    CieSky sky = CieSky.ofHorizontal(typeOf(weather), sun.direction(), amounts.diffuse());
+    return state(sun.direction(), amounts.beam(), sky, reflectance(month), Double.NaN);
+  }
+
+  /**
+   * How much light there is before the skyline takes its share, lx.
+   *
+   * @param beam of the sun, square to it
+   * @param diffuse of the open vault on level ground
+   */
+  public record Amounts(double beam, double diffuse) {}
+
+  /** Amounts with the sun at a stated place; see {@link #at(Sun, int, Month, Weather)}. */
+  public Amounts amounts(Sun sun, int dayOfYear, Weather weather) {
     Availability availability = Availability.of(weather, site.haze());
-    Vec3 direction = sun.direction();
     double beam = 0;
     if (sun.altitude() > 0) {
       double pressureShare = SunPath.pressure(site.elevation()) / SunPath.pressure(0);
@@ -67,9 +81,44 @@ public final class SkyModel {
               Availability.extraterrestrial(dayOfYear),
               Availability.airMass(sun.altitude()) * pressureShare);
     }
-    CieSky sky =
-        CieSky.ofHorizontal(typeOf(weather), direction, availability.horizontal(sun.altitude()));
-    return state(direction, beam, sky, month, Double.NaN);
+    return new Amounts(beam, availability.horizontal(sun.altitude()));
+  }
+
+  /**
+   * The vault alone, as if the sun sent no beam: one of the two parts of which every sky is a sum.
+   *
+   * @param sun unit vector that places the bright region
+   * @param diffuse illuminance of the open vault on level ground, lx
+   * @param reflectance of the general ground
+   */
+  public SkyState vaultOnly(Vec3 sun, Weather weather, double diffuse, double reflectance) {
+    CieSky sky = CieSky.ofHorizontal(typeOf(weather), sun, diffuse);
+    return state(sun, 0, sky, reflectance, Double.NaN);
+  }
+
+  /**
+   * The sun's beam alone under a black vault, far land below the skyline lit by it; not cut off by
+   * the skyline: the other of the two parts.
+   *
+   * @param sun unit vector toward the sun
+   * @param beam illuminance square to it, lx
+   * @param reflectance of the general ground
+   */
+  public SkyState beamOnly(Vec3 sun, double beam, double reflectance) {
+    CieSky black = CieSky.ofHorizontal(CieSky.UNIFORM, sun, 0);
+    SkyState state = state(sun, beam, black, reflectance, Double.NaN);
+    return new SkyState(
+        sun,
+        beam,
+        state.luminance(),
+        state.diffuseHorizontalLux(),
+        reflectance,
+        state.groundLuminance());
+  }
+
+  /** True when the skyline lets the beam from a unit direction pass. */
+  public boolean clears(Vec3 sun) {
+    return skyline == null || skyline.isAbove(sun.x(), sun.y(), sun.z());
   }
 
   /**
@@ -82,7 +131,7 @@ public final class SkyModel {
     Vec3 sun = light.sunDirection().map(Vec3::unit).orElse(Vec3.UP);
     double beam = light.sunDirection().isPresent() && sun.z() > 0 ? light.sunNormalLux() : 0;
     CieSky sky = CieSky.ofZenith(light.skyType(), sun, light.zenithLuminance());
-    return state(sun, beam, sky, month, light.groundLuminance().orElse(Double.NaN));
+    return state(sun, beam, sky, reflectance(month), light.groundLuminance().orElse(Double.NaN));
   }
 
   /** CIE type that gives a kind of weather its pattern. */
@@ -94,8 +143,12 @@ public final class SkyModel {
     };
   }
 
-  private SkyState state(Vec3 sun, double beam, CieSky sky, Month month, double groundLuminance) {
-    double reflectance = site.groundReflectance().get(month.getValue() - 1);
+  private double reflectance(Month month) {
+    return site.groundReflectance().get(month.getValue() - 1);
+  }
+
+  private SkyState state(
+      Vec3 sun, double beam, CieSky sky, double reflectance, double groundLuminance) {
     double open = sky.horizontalLux();
     if (skyline == null) {
       return new SkyState(sun, beam, sky, open, reflectance, groundLuminance);
@@ -104,7 +157,7 @@ public final class SkyModel {
     SkylineSky cut = new SkylineSky(sky, skyline, FAR_REFLECTANCE * global / Math.PI);
     float[] zones = new float[SkyZones.COUNT];
     SkyZones.luminances(cut, zones, 0, 1);
-    double beamLeft = skyline.isAbove(sun.x(), sun.y(), sun.z()) ? beam : 0;
+    double beamLeft = clears(sun) ? beam : 0;
     return new SkyState(
         sun, beamLeft, cut, SkyZones.horizontalLux(zones), reflectance, groundLuminance);
   }

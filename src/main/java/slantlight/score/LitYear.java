@@ -1,0 +1,272 @@
+package slantlight.score;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import slantlight.geom.Vec3;
+import slantlight.light.LightState;
+import slantlight.scene.House;
+import slantlight.scene.Lamp;
+import slantlight.scene.OnHours;
+import slantlight.scene.Site;
+import slantlight.sky.SkyModel;
+import slantlight.sky.SkyState;
+import slantlight.sky.Sun;
+import slantlight.sky.SunPath;
+import slantlight.sky.Weather;
+
+/**
+ * The moments of a year at which anything shines, gathered into distinct states of light.
+ *
+ * <p>Every clear daylight moment is a state of its own. Nights differ only by the lamps that are
+ * on, so one state stands for all nights with the same lamps. An overcast vault has one pattern and
+ * a strength that follows the sun's altitude, so overcast moments share states by altitude (bins of
+ * {@value #OVERCAST_BIN_DEG} degrees), ground and lamps.
+ */
+final class LitYear {
+  private static final double OVERCAST_BIN_DEG = 2.5;
+
+  private final House house;
+  private final SkyModel model;
+  private final ScoreOptions options;
+  private final List<State> states = new ArrayList<>();
+  private final List<int[]> moments = new ArrayList<>();
+  private final List<LightState> ingredients;
+  private final Ingredients pantry;
+
+  /** One state of light; {@code sun} and {@code beam} are of the beam alone. */
+  private static final class State {
+    private final ZonedDateTime at;
+    private final Weather weather;
+    private final Sun place;
+    private final Vec3 sun;
+    private final double beam;
+    private final List<Double> lamps;
+    private final Ingredients.Recipe recipe;
+    private double clearHours;
+    private double expectedHours;
+
+    private State(
+        ZonedDateTime at,
+        Weather weather,
+        Sun place,
+        double beam,
+        List<Double> lamps,
+        Ingredients.Recipe recipe) {
+      this.at = at;
+      this.weather = weather;
+      this.place = place;
+      this.sun = place.direction();
+      this.beam = beam;
+      this.lamps = lamps;
+      this.recipe = recipe;
+    }
+  }
+
+  private LitYear(House house, ScoreOptions options) {
+    this.house = house;
+    this.options = options;
+    this.model = SkyModel.of(house.site());
+    if (house.prescribed().isPresent()) {
+      this.pantry = null;
+      this.ingredients = List.of(prescribe());
+    } else {
+      this.pantry = new Ingredients(house, model);
+      gather();
+      this.ingredients = pantry.states();
+    }
+  }
+
+  /** Gathers the states of the options' days and step. */
+  static LitYear of(House house, ScoreOptions options) {
+    return new LitYear(house, options);
+  }
+
+  int states() {
+    return states.size();
+  }
+
+  /** The lights of which the states are made. */
+  List<LightState> ingredients() {
+    return ingredients;
+  }
+
+  /** Amounts of the ingredients in a state; the sun's own beam is not among them. */
+  Ingredients.Recipe recipe(int s) {
+    return states.get(s).recipe;
+  }
+
+  /**
+   * A point's rows under each ingredient made ready for the recipes.
+   *
+   * @param rows [ingredient][row]
+   */
+  Ingredients.Kitchen kitchen(float[][] rows) {
+    return pantry == null ? Ingredients.Kitchen.plain(rows) : pantry.kitchen(rows);
+  }
+
+  /** Unit vector toward the sun. */
+  Vec3 sun(int s) {
+    return states.get(s).sun;
+  }
+
+  /** Illuminance of the sun's beam square to it, outside, lx. */
+  double beam(int s) {
+    return states.get(s).beam;
+  }
+
+  /** The complete light of a state. */
+  LightState light(int s) {
+    State state = states.get(s);
+    SkyState sky =
+        house.prescribed().isPresent()
+            ? ingredients.get(0).sky()
+            : model.at(state.place, state.at.getDayOfYear(), state.at.getMonth(), state.weather);
+    return new LightState(sky, state.lamps);
+  }
+
+  ZonedDateTime when(int s) {
+    return states.get(s).at;
+  }
+
+  Weather weather(int s) {
+    return states.get(s).weather;
+  }
+
+  /** True when the state belongs to clear weather or to night. */
+  boolean clear(int s) {
+    return states.get(s).weather != Weather.OVERCAST;
+  }
+
+  /** Hours a year of this state if every day were clear. */
+  double clearHours(int s) {
+    return states.get(s).clearHours;
+  }
+
+  /** Hours a year of this state by the site's monthly share of clear sky. */
+  double expectedHours(int s) {
+    return states.get(s).expectedHours;
+  }
+
+  /** How many moments of clear weather or night had light. */
+  int moments() {
+    return moments.size();
+  }
+
+  /** Spreads a value per state over the days and times of day. */
+  Calendar calendar(float[] perState) {
+    float[][] grid = new float[options.days().size()][1440 / options.stepMinutes()];
+    for (int[] m : moments) {
+      grid[m[0]][m[1]] = perState[m[2]];
+    }
+    return new Calendar(options.days(), options.stepMinutes(), grid);
+  }
+
+  private void gather() {
+    Site site = house.site();
+    double yearDays = LocalDate.ofYearDay(options.year(), 1).lengthOfYear();
+    double each = options.stepMinutes() / 60.0 * yearDays / options.days().size();
+    Map<List<Double>, Integer> nights = new HashMap<>();
+    Map<List<Object>, Integer> overcasts = new HashMap<>();
+    for (int row = 0; row < options.days().size(); row++) {
+      LocalDate date = LocalDate.ofYearDay(options.year(), options.days().get(row));
+      double share = site.clearShare().get(date.getMonthValue() - 1);
+      double ground = site.groundReflectance().get(date.getMonthValue() - 1);
+      for (int column = 0; column < 1440 / options.stepMinutes(); column++) {
+        LocalDateTime clock =
+            date.atStartOfDay().plusMinutes((long) column * options.stepMinutes());
+        ZonedDateTime at = clock.atZone(site.zone());
+        if (!at.toLocalDateTime().equals(clock)) {
+          continue; // the hour that the clocks skip in spring
+        }
+        Sun sun =
+            SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
+        List<Double> lamps = lampShares(clock, sun.altitude());
+        if (sun.altitude() > 0) {
+          int s = clear(at, sun, lamps, ground);
+          count(s, each, each * share);
+          moments.add(new int[] {row, column, s});
+          int bin = (int) (Math.toDegrees(sun.altitude()) / OVERCAST_BIN_DEG);
+          int grey =
+              overcasts.computeIfAbsent(
+                  List.of(bin, ground, lamps), k -> overcast(at, sun, lamps, ground));
+          count(grey, 0, each * (1 - share));
+        } else if (lamps.stream().anyMatch(l -> l > 0)) {
+          int s = nights.computeIfAbsent(lamps, k -> night(at, sun, lamps));
+          count(s, each, each);
+          moments.add(new int[] {row, column, s});
+        }
+      }
+    }
+  }
+
+  private int clear(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {
+    SkyModel.Amounts amounts = model.amounts(sun, at.getDayOfYear(), Weather.CLEAR);
+    double beam = model.clears(sun.direction()) ? amounts.beam() : 0;
+    Ingredients.Recipe recipe = pantry.clear(sun.direction(), amounts, beam, ground);
+    pantry.addLamps(recipe, lamps);
+    return add(new State(at, Weather.CLEAR, sun, beam, lamps, recipe));
+  }
+
+  private int overcast(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {
+    SkyModel.Amounts amounts = model.amounts(sun, at.getDayOfYear(), Weather.OVERCAST);
+    Ingredients.Recipe recipe = pantry.overcast(amounts.diffuse(), ground);
+    pantry.addLamps(recipe, lamps);
+    return add(new State(at, Weather.OVERCAST, sun, 0, lamps, recipe));
+  }
+
+  private int night(ZonedDateTime at, Sun sun, List<Double> lamps) {
+    Ingredients.Recipe recipe = pantry.black();
+    pantry.addLamps(recipe, lamps);
+    return add(new State(at, Weather.CLEAR, sun, 0, lamps, recipe));
+  }
+
+  /** A prescribed light stands still: one state for every hour of the year. */
+  private LightState prescribe() {
+    ZonedDateTime noon =
+        LocalDate.ofYearDay(options.year(), options.days().get(0))
+            .atTime(12, 0)
+            .atZone(house.site().zone());
+    SkyState sky = model.prescribed(house.prescribed().orElseThrow(), noon.getMonth());
+    List<Double> lamps = house.lamps().stream().map(l -> l.on().isEmpty() ? 0.0 : 1.0).toList();
+    Sun sun = new Sun(sky.sun().azimuth(), sky.sun().altitude());
+    int s =
+        add(
+            new State(
+                noon, Weather.CLEAR, sun, sky.sunNormalLux(), lamps, Ingredients.Recipe.only(0)));
+    double yearHours = 24.0 * LocalDate.ofYearDay(options.year(), 1).lengthOfYear();
+    count(s, yearHours, yearHours);
+    for (int row = 0; row < options.days().size(); row++) {
+      for (int column = 0; column < 1440 / options.stepMinutes(); column++) {
+        moments.add(new int[] {row, column, s});
+      }
+    }
+    return new LightState(sky, lamps);
+  }
+
+  private int add(State state) {
+    states.add(state);
+    return states.size() - 1;
+  }
+
+  private void count(int s, double clear, double expected) {
+    states.get(s).clearHours += clear;
+    states.get(s).expectedHours += expected;
+  }
+
+  private List<Double> lampShares(LocalDateTime clock, double altitude) {
+    List<Double> shares = new ArrayList<>(house.lamps().size());
+    for (Lamp lamp : house.lamps()) {
+      boolean on = false;
+      for (OnHours span : lamp.on()) {
+        on |= span.on(clock.toLocalTime(), altitude);
+      }
+      shares.add(on ? 1.0 : 0.0);
+    }
+    return shares;
+  }
+}

@@ -1,0 +1,288 @@
+package slantlight.score;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import slantlight.board.Joint;
+import slantlight.board.Layout;
+import slantlight.board.LayoutSolver;
+import slantlight.board.ShowWeight;
+import slantlight.geom.Vec2;
+import slantlight.light.Basis;
+import slantlight.light.Kernel;
+import slantlight.light.LightModel;
+import slantlight.light.SamplePoint;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
+import slantlight.scene.Eye;
+import slantlight.scene.House;
+import slantlight.scene.JointKind;
+import slantlight.scene.Surface;
+import slantlight.sight.JointRidge;
+import slantlight.sight.RidgeTable;
+import slantlight.units.Progress;
+
+/**
+ * Scores every joint of a house over the year.
+ *
+ * <p>Light is computed once as responses to unit sources; boards are laid where they show least;
+ * then each point of each joint is followed through every state of the year's light and the eyes
+ * that can see it.
+ */
+public final class Scorer {
+  private final LightModel light;
+  private final House house;
+  private final ScoreOptions options;
+  private final Progress progress;
+  private final RidgeTable table = RidgeTable.standard();
+  private final EyeChoice eyes;
+
+  private Scorer(LightModel light, ScoreOptions options, Progress progress) {
+    this.light = light;
+    this.house = light.house();
+    this.options = options;
+    this.progress = progress;
+    this.eyes = new EyeChoice(light);
+  }
+
+  /**
+   * Scores a house.
+   *
+   * @throws CancellationException if {@code progress} asks to stop
+   */
+  public static HouseScore score(House house, ScoreOptions options, Progress progress) {
+    return inPool(
+        options,
+        () ->
+            new Scorer(Transport.of(house, TransportOptions.DEFAULT, progress), options, progress)
+                .run());
+  }
+
+  /**
+   * Scores a house whose light is known already.
+   *
+   * @throws CancellationException if {@code progress} asks to stop
+   */
+  public static HouseScore score(LightModel light, ScoreOptions options, Progress progress) {
+    return inPool(options, () -> new Scorer(light, options, progress).run());
+  }
+
+  private static HouseScore inPool(ScoreOptions options, Callable<HouseScore> work) {
+    ForkJoinPool pool = new ForkJoinPool(options.threads());
+    try {
+      return pool.submit(work).get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException r) {
+        throw r;
+      }
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw (CancellationException) new CancellationException("interrupted").initCause(e);
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  /** One joint, or the spots of one surface. */
+  private record Task(Surface surface, Joint joint, List<PointOptics> points) {
+    boolean spots() {
+      return joint.kind() == JointKind.SPOT;
+    }
+  }
+
+  /**
+   * What became of a task.
+   *
+   * @param profile largest showing at level 4 of each point
+   */
+  private record Result(Tally tally, List<Double> profile, Optional<Peak> peak) {}
+
+  private HouseScore run() {
+    List<Surface> surfaces =
+        house.surfaces().stream()
+            .filter(Surface::boarded)
+            .filter(s -> options.surfaces().isEmpty() || options.surfaces().contains(s.id()))
+            .toList();
+    Map<String, Layout> layouts = layouts(surfaces);
+    List<Task> tasks =
+        surfaces.parallelStream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
+    Map<PointOptics, Integer> places = new HashMap<>();
+    List<PointOptics> seen = new ArrayList<>();
+    for (Task task : tasks) {
+      for (PointOptics p : task.points()) {
+        if (p.eyes() > 0) {
+          places.put(p, seen.size());
+          seen.add(p);
+        }
+      }
+    }
+    List<SamplePoint> samples = seen.stream().map(p -> p.point().sample()).toList();
+    Basis basis =
+        light.basis(samples, seen.stream().map(p -> (Kernel) p.kernel()).toList(), progress);
+    LitYear year = LitYear.of(house, options);
+    YearScan scan = new YearScan(basis, light.beams(samples), places, year);
+    PeakReasons reasons = new PeakReasons(light, scan);
+    Map<String, Tally> bySurface = new LinkedHashMap<>();
+    surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));
+    AtomicInteger done = new AtomicInteger();
+    List<Result> results =
+        tasks.parallelStream()
+            .map(
+                task -> {
+                  Result r = result(task, scan, reasons);
+                  if (!task.spots()) {
+                    bySurface.get(task.surface().id()).merge(r.tally());
+                  }
+                  progress.at(
+                      "the year, joint by joint", done.incrementAndGet() / (double) tasks.size());
+                  return r;
+                })
+            .toList();
+    return new HouseScore(
+        house,
+        surfaces.stream()
+            .map(s -> assemble(s, layouts.get(s.id()), tasks, results, bySurface.get(s.id()), year))
+            .toList(),
+        options.year(),
+        options.stepMinutes(),
+        seen.size(),
+        year.moments());
+  }
+
+  private Map<String, Layout> layouts(List<Surface> surfaces) {
+    List<Surface> open =
+        surfaces.stream().filter(s -> !options.layouts().containsKey(s.id())).toList();
+    Map<String, ShowWeight> fields =
+        ShowField.of(
+            light,
+            open.stream().filter(s -> s.joints().isEmpty()).toList(),
+            table,
+            options,
+            progress);
+    Map<String, Layout> out = new ConcurrentHashMap<>(options.layouts());
+    open.parallelStream()
+        .forEach(
+            s ->
+                out.put(
+                    s.id(), LayoutSolver.solve(s, fields.getOrDefault(s.id(), ShowWeight.PLAIN))));
+    return out;
+  }
+
+  private List<Task> tasks(Surface surface, Layout layout) {
+    List<Task> out = new ArrayList<>();
+    boolean backBlocked = options.backBlocked().contains(surface.id());
+    for (Joint joint : layout.joints()) {
+      JointRidge[] ridges = PointOptics.ridges(table, joint, backBlocked);
+      Vec2 along = joint.to().minus(joint.from()).unit();
+      List<PointOptics> points = new ArrayList<>();
+      for (Vec2 at : JointPath.steps(joint, options.spacing())) {
+        points.add(optics(surface, at, along, ridges, false));
+      }
+      out.add(new Task(surface, joint, points));
+    }
+    if (!layout.fasteners().isEmpty()) {
+      Joint spot = Spots.joint(surface.id());
+      JointRidge[] ridges = PointOptics.ridges(table, spot, false);
+      List<PointOptics> points = new ArrayList<>();
+      for (Vec2 at : Spots.chosen(surface, layout.fasteners())) {
+        points.add(optics(surface, at, new Vec2(0, 1), ridges, true));
+      }
+      out.add(new Task(surface, spot, points));
+    }
+    return out;
+  }
+
+  private PointOptics optics(
+      Surface surface, Vec2 at, Vec2 along, JointRidge[] ridges, boolean spot) {
+    SamplePoint sample = JointPath.sample(surface, at, along);
+    List<Eye> chosen =
+        JointPath.covered(surface, at)
+            ? List.of()
+            : eyes.forPoint(sample.frame(), PointOptics.acuity(ridges[1], options.eye()));
+    return new PointOptics(
+        new FollowedPoint(sample, chosen), surface.paint(), table, ridges, spot, options.eye());
+  }
+
+  private Result result(Task task, YearScan scan, PeakReasons reasons) {
+    Tally tally = new Tally(scan.year());
+    double step = task.spots() ? 1 : task.joint().length() / task.points().size();
+    List<Double> profile = new ArrayList<>();
+    PointOptics worstPoint = null;
+    PointTrace.Worst worst = new PointTrace.Worst();
+    for (PointOptics point : task.points()) {
+      float[] own = new float[3];
+      if (point.eyes() > 0) {
+        PointTrace.Worst here = scan.follow(point, tally.showing(), own);
+        tally.addLength(step, own);
+        if (here.showing() > worst.showing()) {
+          worst = here;
+          worstPoint = point;
+        }
+      }
+      profile.add((double) own[1]);
+    }
+    Optional<Peak> peak =
+        worstPoint == null
+            ? Optional.empty()
+            : Optional.of(reasons.of(scan.place(worstPoint), worstPoint, worst));
+    return new Result(tally, profile, peak);
+  }
+
+  private static SurfaceScore assemble(
+      Surface surface,
+      Layout layout,
+      List<Task> tasks,
+      List<Result> results,
+      Tally whole,
+      LitYear year) {
+    List<JointScore> joints = new ArrayList<>();
+    Optional<SpotScore> spots = Optional.empty();
+    for (int i = 0; i < tasks.size(); i++) {
+      Task task = tasks.get(i);
+      Result r = results.get(i);
+      if (!task.surface().id().equals(surface.id())) {
+        continue;
+      }
+      if (task.spots()) {
+        spots =
+            Optional.of(
+                new SpotScore(
+                    layout.fasteners().size(),
+                    (int) Math.round(r.tally().length()),
+                    r.tally().scores(year),
+                    r.peak()));
+      } else {
+        whole.mergeLengths(r.tally());
+        joints.add(
+            new JointScore(
+                task.joint(), r.tally().length(), r.tally().scores(year), r.peak(), r.profile()));
+      }
+    }
+    Optional<Peak> worst =
+        joints.stream()
+            .flatMap(j -> j.peak().stream())
+            .max(Comparator.comparingDouble(Peak::showing));
+    return new SurfaceScore(
+        surface.id(),
+        layout,
+        joints,
+        whole.scores(year),
+        worst,
+        year.calendar(whole.showing()[1]),
+        spots);
+  }
+}

@@ -1,0 +1,238 @@
+package slantlight.validation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.Set;
+import slantlight.TestHouses;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.scene.BoardOffer;
+import slantlight.scene.BoardRun;
+import slantlight.scene.BoardSize;
+import slantlight.scene.Distribution;
+import slantlight.scene.GroundKind;
+import slantlight.scene.GroundZone;
+import slantlight.scene.House;
+import slantlight.scene.JointKind;
+import slantlight.scene.Paint;
+import slantlight.scene.Sheen;
+import slantlight.scene.Surface;
+import slantlight.score.HouseScore;
+import slantlight.score.ScoreOptions;
+import slantlight.score.Scorer;
+import slantlight.score.SurfaceScore;
+import slantlight.score.Variants;
+import slantlight.units.Progress;
+
+/** What every taper and painter knows, asked of the whole chain. */
+final class ScoreChecks {
+  private static final String PRACTICE = "common practice, no source";
+  private static final String SUBJECT = "Trade facts";
+  private static final Paint PALE = new Paint(0.85, Sheen.FLAT);
+  private static final String CEILING = "room/ceiling";
+
+  /** A room 6 m wide and 8 m deep with glass 5 m wide from the floor nearly to the ceiling. */
+  private static final House TALL_GLASS = TestHouses.boxRoom(6, 8, 2.75, 0.5, 5.5, 0, 2.44, 0.85);
+
+  private ScoreChecks() {}
+
+  static List<Check> all() {
+    List<Check> out = new ArrayList<>();
+    out.add(acrossAndAlong());
+    out.add(noHeight());
+    out.add(longerBoards());
+    out.add(darkPaint());
+    out.add(sconce());
+    out.add(water());
+    return out;
+  }
+
+  /** Ceiling plane of the box room: u east from x = 0, v south from y = depth. */
+  private static Check acrossAndAlong() {
+    House across =
+        Variants.joints(TALL_GLASS, CEILING, Variants.joint(JointKind.TAPERED, 2, 5, 4, 5));
+    House along =
+        Variants.joints(TALL_GLASS, CEILING, Variants.joint(JointKind.TAPERED, 3, 4, 3, 6));
+    double a = peak(across, CEILING);
+    double b = peak(along, CEILING);
+    return Check.fact(
+        SUBJECT,
+        "a ceiling joint across the light of a glass wall shows; the same joint along it stays"
+            + " under half of that",
+        PRACTICE,
+        figures("across %.1f, along %.1f", a, b),
+        a > 1 && b < a / 2);
+  }
+
+  private static Check noHeight() {
+    House flat =
+        Variants.joints(
+            TALL_GLASS,
+            CEILING,
+            new slantlight.scene.GivenJoint(
+                java.util.Optional.empty(),
+                JointKind.TAPERED,
+                new Vec2(2, 5),
+                new Vec2(4, 5),
+                java.util.OptionalDouble.of(0),
+                java.util.OptionalDouble.empty()));
+    double s = peak(flat, CEILING);
+    double tall =
+        peak(
+            Variants.joints(TALL_GLASS, CEILING, Variants.joint(JointKind.TAPERED, 2, 5, 4, 5)),
+            CEILING);
+    return Check.fact(
+        SUBJECT,
+        "a joint measured without any height shows no relief",
+        "identity",
+        figures("%.2f against %.2f", s, tall),
+        s < 0.1 * tall);
+  }
+
+  private static Check longerBoards() {
+    SurfaceScore shorter = ceiling(withBoards(TALL_GLASS, 8));
+    SurfaceScore longer = ceiling(withBoards(TALL_GLASS, 16, 14, 12, 10, 8));
+    return Check.fact(
+        SUBJECT,
+        "longer boards remove butt joints and never raise the length that shows",
+        PRACTICE,
+        figures(
+            "butt %.1f m with 8 ft boards, %.1f m with boards to 16 ft",
+            butts(shorter), butts(longer)),
+        butts(longer) < butts(shorter) && shown(longer) <= shown(shorter) + 1e-9);
+  }
+
+  private static Check darkPaint() {
+    House wall =
+        Variants.joints(
+            TestHouses.boxRoom(5, 5, 2.75, 1.5, 3.5, 0.9, 2.1, 0.85),
+            "room/north",
+            Variants.joint(JointKind.TAPERED, 1, 1.2, 4, 1.2));
+    double pale = peak(wall, "room/north");
+    double black = peak(Variants.paint(wall, new Paint(0.04, Sheen.EGGSHELL)), "room/north");
+    return Check.fact(
+        SUBJECT,
+        "a wall repainted from pale flat to near-black eggshell shows what the pale coat hid",
+        PRACTICE,
+        figures("pale %.2f, near-black %.2f", pale, black),
+        pale < 1 && black >= 1 && black > 1.5 * pale);
+  }
+
+  private static Check sconce() {
+    House dark =
+        Variants.openings(TestHouses.boxRoom(5, 5, 2.75, 1.5, 3.5, 0.9, 2.1, 0.85), List.of());
+    House jointed =
+        Variants.joints(dark, CEILING, Variants.joint(JointKind.TAPERED, 1.5, 4, 3.5, 4));
+    Distribution upDown = Distribution.Named.UP_DOWN;
+    // South wall is at v = 5 in the ceiling plane: the joint runs 1 m from it.
+    House near =
+        Variants.lamps(
+            jointed,
+            Variants.lamp(
+                "room", new Vec3(2.5, 0.1, 2.6), Vec3.DOWN, Distribution.Named.BARE, 800));
+    House low =
+        Variants.lamps(
+            jointed, Variants.lamp("room", new Vec3(2.5, 0.1, 1.5), Vec3.DOWN, upDown, 800));
+    double a = peak(near, CEILING);
+    double b = peak(low, CEILING);
+    return Check.fact(
+        SUBJECT,
+        "a sconce 150 mm below the ceiling rakes it harder than an up/down light at 1.5 m",
+        PRACTICE,
+        figures("near %.1f, low %.1f", a, b),
+        a > 1 && a > 2 * b);
+  }
+
+  private static Check water() {
+    House grass =
+        Variants.joints(
+            TestHouses.boxRoom(6, 8, 2.75, 0.5, 5.5, 0, 2.44, 0.85),
+            CEILING,
+            Variants.joint(JointKind.TAPERED, 2, 2, 4, 2));
+    House lake =
+        Variants.ground(
+            grass,
+            new GroundZone(
+                "lake",
+                "lake",
+                GroundKind.WATER,
+                TestHouses.rectangle(-300, -600, 300, -3),
+                -0.5,
+                0.06,
+                false,
+                2));
+    double a = peak(lake, CEILING);
+    double b = peak(grass, CEILING);
+    return Check.fact(
+        SUBJECT,
+        "a lake before the glass throws the low sun up along a ceiling: its joints show more"
+            + " than over grass",
+        PRACTICE,
+        figures("lake %.1f, grass %.1f", a, b),
+        a > b);
+  }
+
+  private static House withBoards(House h, int... feet) {
+    List<BoardSize> sizes = new ArrayList<>();
+    for (int f : feet) {
+      sizes.add(new BoardSize(4 * 0.3048, f * 0.3048));
+    }
+    BoardOffer offer =
+        new BoardOffer(sizes, 0.0127, BoardRun.ACROSS_FRAMING, Double.POSITIVE_INFINITY);
+    return Variants.surfaces(
+        h,
+        s ->
+            s.id().equals(CEILING)
+                ? new Surface(
+                    s.id(),
+                    s.label(),
+                    s.roomId(),
+                    s.kind(),
+                    s.face(),
+                    PALE,
+                    true,
+                    s.framing(),
+                    java.util.Optional.of(offer),
+                    OptionalInt.empty(),
+                    List.of(),
+                    List.of())
+                : s);
+  }
+
+  private static double butts(SurfaceScore s) {
+    return s.layout().joints().stream()
+        .filter(j -> j.kind() != JointKind.TAPERED)
+        .mapToDouble(j -> j.length())
+        .sum();
+  }
+
+  /** Showing-weighted length at level 4. */
+  private static double shown(SurfaceScore s) {
+    return s.joints().stream()
+        .mapToDouble(j -> j.visibleLength() * Math.max(0, j.atLevel(4).peakShowing() - 1))
+        .sum();
+  }
+
+  private static SurfaceScore ceiling(House h) {
+    return score(h, CEILING).surface(CEILING);
+  }
+
+  private static double peak(House h, String surfaceId) {
+    return score(h, surfaceId).surface(surfaceId).atLevel(4).peakShowing();
+  }
+
+  private static HouseScore score(House h, String surfaceId) {
+    ScoreOptions options =
+        ScoreOptions.standard()
+            .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, 15))
+            .withStep(20)
+            .withSurfaces(Set.of(surfaceId));
+    return Scorer.score(h, options, Progress.NONE);
+  }
+
+  private static String figures(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
