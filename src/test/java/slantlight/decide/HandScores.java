@@ -106,10 +106,11 @@ final class HandScores {
 
   static LevelScore level(int level, double showing) {
     List<Double> shares = new ArrayList<>();
+    List<Double> hours = new ArrayList<>();
     for (Band b : Band.values()) {
       shares.add(Band.of(showing) == b ? 1.0 : 0.0);
+      hours.add(showing >= b.from() ? 400.0 : 0.0);
     }
-    List<Double> hours = List.of(0.0, 0.0, 0.0, 0.0);
     return new LevelScore(level, showing, shares, hours, hours);
   }
 
