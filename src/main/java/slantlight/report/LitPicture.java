@@ -7,30 +7,35 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.light.Incident;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
+import slantlight.light.SourceKind;
 import slantlight.light.SunBeams;
+import slantlight.scene.Eye;
 import slantlight.scene.House;
+import slantlight.scene.Lamp;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
 import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
+import slantlight.sky.SkyModel;
+import slantlight.sky.SkyState;
 
 /**
  * A room as lit at one moment, seen from an eye toward one place, with the real relief of its
- * joints at true strength: nothing is exaggerated. Each pixel is LRV / pi times the light vector on
- * the tilted surface (Lambert); light is computed on a grid and interpolated, the sun's beam is
- * tested pixel by pixel. The paint's sheen and cast shadows of the ridges are left out.
+ * joints at true strength unless a shot asks for more. Each pixel is LRV / pi times the light
+ * vector on the tilted surface (Lambert); light is computed on a grid and interpolated, the sun's
+ * beam is tested pixel by pixel. The paint's sheen and cast shadows of the ridges are left out.
  */
 final class LitPicture {
-  private static final double HALF_VIEW = Math.tan(Math.toRadians(29));
+  private static final double HALF_VIEW = Math.tan(Math.toRadians(25));
   private static final double GRID = 0.45;
   private static final int MOST = 18;
   private static final double LIFT = 1e-3;
@@ -49,6 +54,14 @@ final class LitPicture {
 
   /** What a pixel sees: a surface and the place on it, or null for an opening. */
   private record Hit(int surface, Vec2 at) {}
+
+  /**
+   * One picture of a series.
+   *
+   * @param level finish level of every scored surface
+   * @param steepness factor on the slopes of the relief; 1 is true
+   */
+  record Shot(int level, double steepness) {}
 
   private LitPicture(LightModel light, LightState state, Vec3 eye, Vec3 target, int w, int h) {
     this.house = light.house();
@@ -69,28 +82,28 @@ final class LitPicture {
   /**
    * The same view at several levels with one exposure.
    *
-   * @param levels finish level of every scored surface in each picture
-   * @return one PNG a level
+   * @param shots what to show in each picture
+   * @return one PNG a shot
    */
   static List<byte[]> of(
       LightModel light,
       LightState state,
       HouseScore score,
       Peak peak,
-      List<Integer> levels,
+      List<Shot> shots,
       int width,
       int height) {
     Vec3 eye =
         light.house().eyes().stream()
             .filter(e -> e.id().equals(peak.eyeId()))
             .findFirst()
-            .map(slantlight.scene.Eye::position)
+            .map(Eye::position)
             .orElseThrow();
     LitPicture picture = new LitPicture(light, state, eye, peak.place(), width, height);
     double exposure = 0;
     List<byte[]> out = new ArrayList<>();
-    for (int level : levels) {
-      double[] luminance = picture.shade(score, level);
+    for (Shot shot : shots) {
+      double[] luminance = picture.shade(score, shot);
       if (exposure == 0) {
         exposure = KEY / picture.centre(luminance);
       }
@@ -168,11 +181,11 @@ final class LitPicture {
     return out;
   }
 
-  private double[] shade(HouseScore score, int level) {
+  private double[] shade(HouseScore score, Shot shot) {
     Relief[] relief = new Relief[house.surfaces().size()];
     for (SurfaceScore s : score.surfaces()) {
       int i = house.surfaces().indexOf(house.surface(s.surfaceId()));
-      relief[i] = new Relief(s.layout().joints(), level);
+      relief[i] = new Relief(s.layout().joints(), shot.level());
     }
     double[] out = new double[hits.length];
     double brightest = 0;
@@ -186,7 +199,7 @@ final class LitPicture {
       Vec2 slope =
           relief[hits[i].surface()] == null
               ? new Vec2(0, 0)
-              : relief[hits[i].surface()].slope(hits[i].at());
+              : relief[hits[i].surface()].slope(hits[i].at()).times(shot.steepness());
       Vec3 tilted = f.n().minus(f.u().times(slope.x())).minus(f.v().times(slope.y())).unit();
       double diffuse = Math.max(0, grids[hits[i].surface()].at(hits[i].at()).dot(tilted));
       double beam = Math.max(0, sunlight[i].dot(tilted));
@@ -292,8 +305,8 @@ final class LitPicture {
 
     private Vec3 vector(Surface surface, Vec2 p) {
       Vec3 sum = Vec3.ZERO;
-      for (slantlight.light.Incident in : light.incident(point(surface, p), state).incidents()) {
-        if (in.source().kind() != slantlight.light.SourceKind.SUN) {
+      for (Incident in : light.incident(point(surface, p), state).incidents()) {
+        if (in.source().kind() != SourceKind.SUN) {
           sum = sum.plus(in.direction().times(in.normalLux()));
         }
       }
@@ -321,19 +334,18 @@ final class LitPicture {
   }
 
   /** The state of the house at the worst moment: the real sky and the lamps that are on then. */
-  static Optional<LightState> stateAt(House house, Peak peak) {
+  static LightState stateAt(House house, Peak peak) {
     List<Double> lamps = new ArrayList<>();
-    slantlight.sky.SkyState sky =
+    SkyState sky =
         house
             .prescribed()
-            .map(p -> slantlight.sky.SkyModel.of(house.site()).prescribed(p, peak.at().getMonth()))
-            .orElseGet(
-                () -> slantlight.sky.SkyModel.of(house.site()).at(peak.at(), peak.weather()));
+            .map(p -> SkyModel.of(house.site()).prescribed(p, peak.at().getMonth()))
+            .orElseGet(() -> SkyModel.of(house.site()).at(peak.at(), peak.weather()));
     double altitude = sky.sun().altitude();
-    for (slantlight.scene.Lamp lamp : house.lamps()) {
+    for (Lamp lamp : house.lamps()) {
       boolean on = lamp.on().stream().anyMatch(h -> h.on(peak.at().toLocalTime(), altitude));
       lamps.add(on ? 1.0 : 0.0);
     }
-    return Optional.of(new LightState(sky, lamps));
+    return new LightState(sky, lamps);
   }
 }

@@ -93,16 +93,20 @@ final class ReportBody {
     }
     html.close();
     if (!data.pictures().isEmpty()) {
-      html.open("figure", "class", "picture");
       html.open("div", "class", "pair");
       for (ReportData.Picture p : data.pictures()) {
+        html.open("figure", "class", "picture");
         String src = "data:image/png;base64," + Base64.getEncoder().encodeToString(p.png());
-        html.empty("img", "class", "half", "src", src, "alt", p.alt());
+        html.empty("img", "src", src, "alt", p.alt(), "width", "640", "height", "480");
+        html.leaf("figcaption", p.caption()).close();
       }
       html.close();
-      List<String> captions = data.pictures().stream().map(ReportData.Picture::caption).toList();
-      html.leaf("figcaption", String.join(" ", captions));
-      html.close();
+      html.leaf(
+          "p",
+          "The worst moment of the year, seen from where it shows most. The steeper pictures are not"
+              + " how it looks: they tell where to look. Sheen is left out.",
+          "class",
+          "facts");
     }
     html.close();
   }
