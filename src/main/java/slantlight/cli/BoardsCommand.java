@@ -175,7 +175,10 @@ final class BoardsCommand implements Callable<Integer> {
   private Layout solve(Surface surface, LengthUnit unit, List<PlacedBoard> keep) {
     try {
       return LayoutSolver.solve(
-          withOptions(surface, unit), ShowWeight.PLAIN, LayoutRules.COMMON, keep);
+          withOptions(surface, unit),
+          ShowWeight.PLAIN.whereUncovered(surface),
+          LayoutRules.COMMON,
+          keep);
     } catch (ImpossibleLayoutException e) {
       throw CommandFailure.usage("--fix: " + e.getMessage());
     }

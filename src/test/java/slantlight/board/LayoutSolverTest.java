@@ -1,17 +1,21 @@
 package slantlight.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static slantlight.board.Boards.FT;
 import static slantlight.board.Boards.IN;
 import static slantlight.board.Boards.feet;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import slantlight.geom.Vec2;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.Framing;
+import slantlight.scene.GivenJoint;
 import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
 
@@ -97,5 +101,87 @@ class LayoutSolverTest {
             });
     assertThat(l.boards().stream().mapToDouble(PlacedBoard::area).sum())
         .isCloseTo(wall.face().area(), within(1e-6));
+  }
+
+  @Test
+  void jointsGoUnderTileWhereTheyMust() {
+    Surface bare =
+        Boards.wall(
+            Boards.offer(BoardRun.ACROSS_FRAMING, FOUR_FEET, 12),
+            16 * IN,
+            feet(0, 0, 16, 4),
+            List.of());
+    Surface tiled =
+        new Surface(
+            bare.id(),
+            bare.label(),
+            bare.roomId(),
+            bare.kind(),
+            bare.face(),
+            bare.paint(),
+            true,
+            bare.framing(),
+            bare.boards(),
+            bare.level(),
+            List.of(feet(9, 0, 11, 4)),
+            List.of());
+    Layout l = LayoutSolver.solve(tiled, ShowWeight.PLAIN.whereUncovered(tiled));
+    assertThat(l.joints())
+        .singleElement()
+        .satisfies(j -> assertThat(j.from().x()).isBetween(9 * FT, 11 * FT));
+  }
+
+  @Test
+  void givenJointsReplaceTheLayout() {
+    Surface bare =
+        Boards.wall(
+            Boards.offer(BoardRun.AUTO, FOUR_FEET, 12), 16 * IN, feet(0, 0, 16, 8), List.of());
+    GivenJoint given =
+        new GivenJoint(
+            Optional.empty(),
+            JointKind.TAPERED,
+            new Vec2(0, 4 * FT),
+            new Vec2(16 * FT, 4 * FT),
+            OptionalDouble.of(6e-4),
+            OptionalDouble.empty());
+    Surface up =
+        new Surface(
+            bare.id(),
+            bare.label(),
+            bare.roomId(),
+            bare.kind(),
+            bare.face(),
+            bare.paint(),
+            true,
+            bare.framing(),
+            bare.boards(),
+            bare.level(),
+            List.of(),
+            List.of(given));
+    Layout l = LayoutSolver.solve(up, ShowWeight.PLAIN);
+    assertThat(l.boards()).isEmpty();
+    assertThat(l.run()).isEqualTo(BoardRun.ACROSS_FRAMING);
+    assertThat(l.joints())
+        .singleElement()
+        .satisfies(j -> assertThat(j.crownHeight()).hasValue(6e-4));
+  }
+
+  @Test
+  void boardsThatOverlapCannotBothStay() {
+    Surface wall =
+        Boards.wall(
+            Boards.offer(BoardRun.ACROSS_FRAMING, FOUR_FEET, 8, 12),
+            16 * IN,
+            feet(0, 0, 16, 8),
+            List.of());
+    BoardSize eight = new BoardSize(48 * IN, 8 * FT);
+    List<PlacedBoard> both =
+        List.of(
+            new PlacedBoard(1, eight, feet(0, 4, 8, 8), 1),
+            new PlacedBoard(2, eight, feet(4, 2, 12, 6), 1));
+    assertThatThrownBy(() -> LayoutSolver.solve(wall, ShowWeight.PLAIN, LayoutRules.COMMON, both))
+        .isInstanceOf(ImpossibleLayoutException.class)
+        .hasMessageContaining("room/it")
+        .hasMessageContaining("release one of them");
   }
 }
