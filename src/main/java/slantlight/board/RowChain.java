@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slantlight.board.Run.Span;
 import slantlight.scene.JointKind;
 
@@ -41,6 +42,9 @@ final class RowChain {
     Cost leftOut;
     Cost[] best;
     State[] from;
+
+    /** States that can be reached, cheapest first. */
+    List<Integer> order = List.of();
 
     Stage(Ground ground, Row row) {
       this.row = row;
@@ -167,6 +171,12 @@ final class RowChain {
       for (Link link : links.get((long) b)) {
         extend(link, above, n);
       }
+      above.order =
+          IntStream.range(0, n)
+              .filter(q -> above.best[q] != null)
+              .boxed()
+              .sorted(Comparator.comparing(q -> above.best[q]))
+              .toList();
     }
   }
 
@@ -174,13 +184,10 @@ final class RowChain {
     Stage under = stages.get(link.below);
     for (int q = 0; q < n; q++) {
       Cost step = link.joint.plus(above.costOf(q));
-      for (int p = 0; p < under.best.length; p++) {
-        if (under.best[p] == null) {
-          continue;
-        }
+      for (int p : under.order) {
         Cost sum = under.best[p].plus(step);
         if (above.best[q] != null && sum.compareTo(above.best[q]) >= 0) {
-          continue;
+          break; // and so are all that follow
         }
         if (!under.isWildcard(p) && !above.isWildcard(q)) {
           sum = sum.withFaults(Cost.HARD * under.listed.get(p).conflicts(above.listed.get(q)));

@@ -3,7 +3,9 @@ package slantlight.board;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import slantlight.board.Pattern.Piece;
 import slantlight.board.Run.Span;
 import slantlight.scene.BoardSize;
@@ -95,27 +97,35 @@ final class RowPatterns {
     return new Cost(row.faults(), 0, 0, 0, 0);
   }
 
+  /** The best of sorted lists, merged: each edge offers its next path, the cheapest is taken. */
   private static List<Path> merge(List<List<Path>> best, List<Edge> edges, int k) {
-    List<Path> kept = new ArrayList<>(k + 1);
-    for (Edge e : edges) {
-      List<Path> from = best.get(e.from);
-      for (int rank = 0; rank < from.size(); rank++) {
-        Cost cost = from.get(rank).cost.plus(e.cost);
-        boolean full = kept.size() == k;
-        if (full && cost.compareTo(kept.get(k - 1).cost) >= 0) {
-          break;
-        }
-        int at = kept.size();
-        while (at > 0 && cost.compareTo(kept.get(at - 1).cost) < 0) {
-          at--;
-        }
-        kept.add(at, new Path(cost, e.from, rank, e.stock));
-        if (full) {
-          kept.remove(k);
-        }
-      }
+    PriorityQueue<Offer> offers = new PriorityQueue<>(Offer.ORDER);
+    for (int e = 0; e < edges.size(); e++) {
+      offer(offers, best, edges, e, 0);
+    }
+    List<Path> kept = new ArrayList<>();
+    while (kept.size() < k && !offers.isEmpty()) {
+      Offer o = offers.poll();
+      kept.add(o.path);
+      offer(offers, best, edges, o.edge, o.path.rank + 1);
     }
     return kept;
+  }
+
+  /** A path that an edge offers; of equal ones the edge from the farthest start comes first. */
+  private record Offer(int edge, Path path) {
+    static final Comparator<Offer> ORDER =
+        Comparator.comparing((Offer o) -> o.path.cost).thenComparingInt(o -> o.edge);
+  }
+
+  private static void offer(
+      PriorityQueue<Offer> offers, List<List<Path>> best, List<Edge> edges, int edge, int rank) {
+    Edge e = edges.get(edge);
+    List<Path> from = best.get(e.from);
+    if (rank < from.size()) {
+      Cost cost = from.get(rank).cost.plus(e.cost);
+      offers.add(new Offer(edge, new Path(cost, e.from, rank, e.stock)));
+    }
   }
 
   private Pattern trace(List<List<Path>> best, int last, int rank) {
