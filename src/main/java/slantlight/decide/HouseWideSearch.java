@@ -23,7 +23,8 @@ import slantlight.units.Progress;
 
 /**
  * Finds the house-wide changes that act on the causes: for the opening behind most excess a cloth
- * shade, for the lamps behind it a place far enough off or an aim far enough away.
+ * shade, for the lamps behind it a place far enough off or an aim far enough away. The search for
+ * "far enough" looks at the room alone; what it finds is then scored in the whole house.
  */
 final class HouseWideSearch {
   /** A light cloth: a fifth goes through, scattered (from memory). */
@@ -68,7 +69,9 @@ final class HouseWideSearch {
       Optional<HouseWide> change =
           opening.isPresent()
               ? shade(opening.get())
-              : Edits.findLamp(house, e.getKey()).flatMap(l -> lamp(l, e.getValue().worst()));
+              : Edits.findLamp(house, e.getKey())
+                  .filter(l -> l.roomId().equals(roomOf(e.getValue().worst())))
+                  .flatMap(l -> lamp(l, e.getValue().worst()));
       change.ifPresent(out::add);
     }
     return out;
@@ -214,7 +217,7 @@ final class HouseWideSearch {
 
   private Search search(Way way, double amount, SurfaceScore worst) {
     HouseWide change = way.by(amount);
-    House changed = house;
+    House changed = Edits.roomAlone(house, roomOf(worst));
     for (Remedy r : change.changes()) {
       changed = r.apply(changed);
     }
@@ -222,6 +225,10 @@ final class HouseWideSearch {
     SurfaceScore after =
         bench.run(rescorer.light(changed), changed, nothing).get(worst.surfaceId());
     return new Search(change, Baseline.showing(house, after));
+  }
+
+  private String roomOf(SurfaceScore s) {
+    return house.surface(s.surfaceId()).roomId();
   }
 
   private double limit(SurfaceScore s) {
