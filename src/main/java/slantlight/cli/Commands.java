@@ -17,6 +17,8 @@ final class Commands {
           "import", //
           "meter", //
           "boards", //
+          "weigh", //
+          "inspect", //
           "completion");
 
   private Commands() {}
@@ -30,6 +32,8 @@ final class Commands {
       case "import" -> new ImportCommand();
       case "meter" -> new MeterCommand();
       case "boards" -> new BoardsCommand();
+      case "weigh" -> new WeighCommand();
+      case "inspect" -> new InspectCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };

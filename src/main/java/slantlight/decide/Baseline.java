@@ -35,9 +35,4 @@ final class Baseline {
   static double showing(House house, SurfaceScore score) {
     return Showing.at(score, Math.max(3, level(house, score)));
   }
-
-  /** What the room of a surface accepts. */
-  static double limit(House house, SurfaceScore score) {
-    return house.room(house.surface(score.surfaceId()).roomId()).attention().limit();
-  }
 }

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Predicate;
 
 /**
  * Which remedies to buy: the exact multiple-choice knapsack over the surfaces of a house.
@@ -58,16 +58,16 @@ public final class BudgetPlan {
   }
 
   /**
-   * The cheapest plan in which every surface's peak stays at or under its limit; a surface that no
-   * option brings there gets its option of least peak and counts as unsolved. Among menus, fewer
-   * surfaces left above their limit come before a lower price.
+   * The cheapest plan in which every surface's option is good enough; a surface that has no such
+   * option gets the one that shows least and counts as unsolved. Among menus, fewer surfaces left
+   * unsolved come before a lower price.
    *
-   * @param limit largest showing accepted, by option
+   * @param enough whether an option is good enough, such as {@link Option#solves}
    */
-  public Plan cheapestUnder(ToDoubleFunction<Option> limit) {
+  public Plan cheapest(Predicate<Option> enough) {
     Comparator<Option> best =
-        Comparator.<Option>comparingInt(o -> o.peak() <= limit.applyAsDouble(o) ? 0 : 1)
-            .thenComparingDouble(o -> o.peak() <= limit.applyAsDouble(o) ? o.price() : o.peak())
+        Comparator.<Option>comparingInt(o -> enough.test(o) ? 0 : 1)
+            .thenComparingDouble(o -> enough.test(o) ? o.price() : o.peak())
             .thenComparingLong(Option::price)
             .thenComparingInt(o -> o.changes().size())
             .thenComparingDouble(Option::peak);
@@ -78,8 +78,7 @@ public final class BudgetPlan {
     return plans.stream()
         .min(
             Comparator.<Plan>comparingLong(
-                    p ->
-                        p.options().stream().filter(o -> o.peak() > limit.applyAsDouble(o)).count())
+                    p -> p.options().stream().filter(o -> !enough.test(o)).count())
                 .thenComparingLong(Plan::price)
                 .thenComparingInt(p -> p.allChanges().size()))
         .orElseThrow();

@@ -21,10 +21,12 @@ final class ColourSearch {
 
   private final House house;
   private final Bench bench;
+  private final Judge judge;
 
-  ColourSearch(House house, Bench bench) {
+  ColourSearch(House house, Bench bench, Judge judge) {
     this.house = house;
     this.bench = bench;
+    this.judge = judge;
   }
 
   /** One trial for each surface that white would help: the colour that is enough, else white. */
@@ -84,6 +86,6 @@ final class ColourSearch {
   }
 
   private boolean enough(Trial t) {
-    return showing(t) <= Baseline.limit(house, t.score());
+    return judge.borne(t.score(), Math.max(3, Baseline.level(house, t.score())));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import slantlight.scene.Attention;
 import slantlight.scene.House;
 import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
@@ -14,7 +15,7 @@ import slantlight.units.Progress;
  *
  * @param turnDeg turn from the drawing, degrees clockwise seen from above
  * @param excess weighted showing above the limits at the baseline levels, see {@link Excess}
- * @param above how many surfaces are above their limit
+ * @param above how many surfaces show more than their room bears
  * @param worst largest showing of any surface
  * @param worstSurfaceId where that is; empty text when nothing shows at all
  */
@@ -64,10 +65,13 @@ public record Facing(
     String where = "";
     House house = score.house();
     for (SurfaceScore s : score.surfaces()) {
-      double showing = Baseline.showing(house, s);
-      double limit = Baseline.limit(house, s);
-      excess += Excess.of(s, Math.max(3, Baseline.level(house, s)), limit);
-      above += showing > limit ? 1 : 0;
+      Attention attention = house.room(house.surface(s.surfaceId()).roomId()).attention();
+      int level = Math.max(3, Baseline.level(house, s));
+      double showing = Showing.at(s, level);
+      if (!Showing.borne(s, level, attention)) {
+        excess += Excess.of(s, level, attention.limit());
+        above++;
+      }
       if (showing > worst) {
         worst = showing;
         where = s.surfaceId();

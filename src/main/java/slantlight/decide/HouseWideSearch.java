@@ -30,9 +30,6 @@ final class HouseWideSearch {
   /** A light cloth: a fifth goes through, scattered (from memory). */
   private static final Shade CLOTH = new Shade(0.2, true);
 
-  /** Most house-wide changes studied; every set of them is a menu of its own. */
-  private static final int MOST = 2;
-
   /** Farthest that a lamp is moved, m. */
   private static final double FARTHEST = 1.5;
 
@@ -45,23 +42,30 @@ final class HouseWideSearch {
   private final House house;
   private final Bench bench;
   private final Rescorer rescorer;
+  private final Judge judge;
 
-  HouseWideSearch(House house, Bench bench, Rescorer rescorer) {
+  HouseWideSearch(House house, Bench bench, Rescorer rescorer, Judge judge) {
     this.house = house;
     this.bench = bench;
     this.rescorer = rescorer;
+    this.judge = judge;
   }
 
   /** What a culprit spoils: the surface it spoils most, and the excess of all of them. */
   private record Blame(SurfaceScore worst, double excess) {}
 
-  List<HouseWide> search(HouseScore before, Progress progress) {
+  /**
+   * Finds changes.
+   *
+   * @param most how many; every set of them is a menu of its own, and a house lit anew
+   */
+  List<HouseWide> search(HouseScore before, int most, Progress progress) {
     List<Map.Entry<String, Blame>> culprits = new ArrayList<>(blame(before).entrySet());
     culprits.sort(
         Comparator.comparingDouble((Map.Entry<String, Blame> e) -> -e.getValue().excess()));
     List<HouseWide> out = new ArrayList<>();
     for (Map.Entry<String, Blame> e : culprits) {
-      if (out.size() == MOST) {
+      if (out.size() == most) {
         break;
       }
       progress.at("shades and lamps", 0.6 + 0.1 * out.size());
@@ -84,8 +88,7 @@ final class HouseWideSearch {
       if (peak.isEmpty() || peak.get().source().kind() == SourceKind.BOUNCE) {
         continue;
       }
-      double limit = Baseline.limit(house, s);
-      double excess = Excess.of(s, Math.max(3, Baseline.level(house, s)), limit);
+      double excess = judge.excess(s, Math.max(3, Baseline.level(house, s)));
       String cause = like(peak.get().source().via());
       out.merge(
           cause,
@@ -232,6 +235,6 @@ final class HouseWideSearch {
   }
 
   private double limit(SurfaceScore s) {
-    return Baseline.limit(house, s);
+    return judge.attention(s.surfaceId()).limit();
   }
 }

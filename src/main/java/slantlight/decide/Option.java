@@ -11,12 +11,18 @@ import java.util.List;
  * @param level finish level
  * @param price in whole units of the {@link Pricing}, over the surface as it is; may be negative
  * @param peak largest showing of the year
- * @param excess weighted showing above the room's limit, see {@link Excess}
+ * @param excess weighted showing above the room's limit, see {@link Excess}; 0 when the room bears
+ *     it
  */
 public record Option(
     String surfaceId, List<Remedy> changes, int level, long price, double peak, double excess) {
   public Option {
     changes = List.copyOf(changes);
+  }
+
+  /** True when the room bears what still shows. */
+  public boolean solves() {
+    return excess == 0;
   }
 
   /** True when it is the surface as it is. */

@@ -26,8 +26,8 @@ public record Plan(List<Remedy> changes, List<Option> options, long price, doubl
     return out;
   }
 
-  /** The surfaces that stay above their limit. */
+  /** The surfaces that show more than their room bears. */
   public List<Option> unsolved() {
-    return options.stream().filter(o -> o.excess() > 0).toList();
+    return options.stream().filter(o -> !o.solves()).toList();
   }
 }

@@ -33,7 +33,9 @@ public record PlanCheck(Map<String, Double> showing) {
     for (Option o : plan.options()) {
       List<Remedy> recipe = new ArrayList<>();
       for (Remedy r : o.changes()) {
-        lit = r.apply(lit);
+        if (r instanceof Remedy.LighterColour) {
+          lit = r.apply(lit);
+        }
         if (!(r instanceof Remedy.Finish)) {
           recipe.add(r);
         }

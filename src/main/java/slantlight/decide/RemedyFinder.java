@@ -26,57 +26,67 @@ public final class RemedyFinder {
   private static final double HELPS = 0.01;
 
   /** Most single changes that are combined with each other on one surface. */
-  private static final int COMBINED = 4;
+  private static final int COMBINED = 3;
 
-  /** Most recipes of one surface that are tried again under house-wide changes. */
-  private static final int AGAIN = 3;
+  /** Most recipes of one surface, besides none, that are tried again under house-wide changes. */
+  private static final int AGAIN = 1;
 
   private final House house;
   private final List<String> targets;
   private final Rescorer rescorer;
   private final Pricing pricing;
+  private final int houseWide;
   private final Progress progress;
   private final Bench bench;
+  private final HouseScore year;
+  private Judge judge;
 
   private RemedyFinder(
-      HouseScore base,
+      HouseScore year,
       List<String> targets,
       Rescorer rescorer,
       Pricing pricing,
+      int houseWide,
       Progress progress) {
-    this.house = base.house();
+    this.year = year;
+    this.house = year.house();
     this.targets = targets;
     this.rescorer = rescorer;
     this.pricing = pricing;
+    this.houseWide = houseWide;
     this.progress = progress;
-    this.bench = new Bench(base);
+    this.bench = new Bench(year);
   }
 
   /**
    * Studies the remedies of some surfaces.
    *
+   * @param year the score over the whole year
    * @param targets ids of scored surfaces, such as {@link #aboveLimit}
+   * @param houseWide most shades and lamps studied, 0 to 3, the worst culprits first
    */
   public static RemedyStudy study(
-      HouseScore base,
+      HouseScore year,
       List<String> targets,
       Rescorer rescorer,
       Pricing pricing,
+      int houseWide,
       Progress progress) {
-    return new RemedyFinder(base, targets, rescorer, pricing, progress).study();
+    return new RemedyFinder(year, targets, rescorer, pricing, houseWide, progress).study();
   }
 
-  /** The surfaces that show more than their room accepts at their {@link Baseline} level. */
-  public static List<String> aboveLimit(HouseScore score) {
-    return score.surfaces().stream()
-        .filter(s -> Baseline.showing(score.house(), s) > Baseline.limit(score.house(), s))
+  /** The surfaces that show more than their room bears at their {@link Baseline} level. */
+  public static List<String> aboveLimit(HouseScore year) {
+    House house = year.house();
+    return year.surfaces().stream()
+        .filter(
+            s ->
+                !Showing.borne(
+                    s,
+                    Math.max(3, Baseline.level(house, s)),
+                    house.room(house.surface(s.surfaceId()).roomId()).attention()))
         .map(SurfaceScore::surfaceId)
         .toList();
-  }
-
-  /** What the room of a surface accepts. */
-  public static double limit(House house, String surfaceId) {
-    return house.room(house.surface(surfaceId).roomId()).attention().limit();
   }
 
   private RemedyStudy study() {
@@ -84,6 +94,7 @@ public final class RemedyFinder {
     Map<String, List<Remedy>> nothing = new LinkedHashMap<>();
     targets.forEach(id -> nothing.put(id, List.of()));
     HouseScore before = score(bench.run(lit, house, nothing));
+    judge = new Judge(year, before);
     Map<String, List<Trial>> trials = new LinkedHashMap<>();
     before.surfaces().forEach(s -> trials.put(s.surfaceId(), asItIs(s)));
     if (targets.isEmpty()) {
@@ -91,11 +102,12 @@ public final class RemedyFinder {
     }
     progress.at("remedies, one by one", 0.1);
     add(trials, bench.runAll(lit, house, singles(before)));
-    add(trials, new ColourSearch(house, bench).search(lit, before));
+    add(trials, new ColourSearch(house, bench, judge).search(lit, before));
     progress.at("remedies, combined", 0.4);
     add(trials, bench.runAll(lit, house, combinations(trials)));
     progress.at("shades and lamps", 0.6);
-    List<HouseWide> wide = new HouseWideSearch(house, bench, rescorer).search(before, progress);
+    List<HouseWide> wide =
+        new HouseWideSearch(house, bench, rescorer, judge).search(before, houseWide, progress);
     List<RemedyLine> lines = new ArrayList<>();
     List<Menu> menus = new ArrayList<>();
     menus.add(menu(List.of(), 0, trials));
@@ -235,7 +247,7 @@ public final class RemedyFinder {
                   level,
                   price.getAsLong(),
                   Showing.at(t.score(), Math.max(3, level)),
-                  Excess.of(t.score(), Math.max(3, level), Baseline.limit(house, t.score()))));
+                  judge.excess(t.score(), Math.max(3, level))));
         }
       }
     }
@@ -266,7 +278,7 @@ public final class RemedyFinder {
   private List<RemedyLine> lines(String id, List<Trial> trials) {
     List<RemedyLine> out = new ArrayList<>();
     Trial asItIs = trials.get(0);
-    double limit = Baseline.limit(house, asItIs.score());
+    double limit = judge.attention(id).limit();
     double before = showing(asItIs);
     for (Trial t : trials) {
       for (int level : Baseline.levels(house, t.score())) {
@@ -275,7 +287,14 @@ public final class RemedyFinder {
           double after = Showing.at(t.score(), Math.max(3, level));
           out.add(
               new RemedyLine(
-                  id, changes, level, before, after, limit, price(id, asItIs, t, level)));
+                  id,
+                  changes,
+                  level,
+                  before,
+                  after,
+                  limit,
+                  judge.borne(t.score(), Math.max(3, level)),
+                  price(id, asItIs, t, level)));
         }
       }
     }
@@ -298,7 +317,8 @@ public final class RemedyFinder {
             level,
             Baseline.showing(house, old),
             showing(alone),
-            Baseline.limit(house, old),
+            judge.attention(id).limit(),
+            judge.borne(alone.score(), Math.max(3, level)),
             price));
   }
 

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  * @param before largest showing of the year as it is
  * @param after largest showing of the year with the changes
  * @param limit what the room accepts
+ * @param solves true when the room bears what still shows
  * @param price in units of the {@link Pricing}; empty when the scene has no rate for it
  */
 public record RemedyLine(
@@ -23,6 +24,7 @@ public record RemedyLine(
     double before,
     double after,
     double limit,
+    boolean solves,
     OptionalLong price) {
   public RemedyLine {
     changes = List.copyOf(changes);
@@ -38,11 +40,6 @@ public record RemedyLine(
     Set<Agreement> out = EnumSet.noneOf(Agreement.class);
     changes.forEach(c -> out.addAll(c.agree()));
     return out;
-  }
-
-  /** True when it brings the surface under its room's limit. */
-  public boolean solves() {
-    return after <= limit;
   }
 
   public boolean free() {

@@ -54,7 +54,7 @@ class BudgetPlanTest {
         cheapest = Math.min(cheapest, p.price());
       }
     }
-    Plan ours = BudgetPlan.of(menus).cheapestUnder(o -> LIMIT);
+    Plan ours = BudgetPlan.of(menus).cheapest(o -> o.peak() <= LIMIT);
     assertThat(ours.options().stream().filter(o -> o.peak() > LIMIT).count()).isEqualTo(fewest);
     if (fewest == 0) {
       assertThat(ours.price()).isEqualTo(cheapest);

@@ -61,7 +61,7 @@ class RemedyFinderTest {
     HouseScore base =
         new Invented().light(h).score(h, Set.of(CEILING, EAST), Map.<String, Layout>of(), Set.of());
     return RemedyFinder.study(
-        base, RemedyFinder.aboveLimit(base), new Invented(), new Pricing(h), Progress.NONE);
+        base, RemedyFinder.aboveLimit(base), new Invented(), new Pricing(h), 2, Progress.NONE);
   }
 
   @Test

@@ -1,0 +1,103 @@
+package slantlight.cli;
+
+import java.io.PrintWriter;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import slantlight.decide.FinishLevel;
+import slantlight.decide.RegionalScale;
+import slantlight.decide.ScheduleRow;
+import slantlight.report.Cautions;
+import slantlight.report.DecisionCsv;
+import slantlight.report.DecisionJson;
+import slantlight.scene.BoardRun;
+import slantlight.scene.BoardSize;
+import slantlight.scene.House;
+
+/** The schedule for the trades, by room. */
+record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) implements Answer {
+  private static final double SQUARE_FOOT = 0.09290304;
+
+  @Override
+  public void print(PrintWriter out, int width) {
+    out.println(house.name() + ": finish schedule, " + RegionalScale.title(house.scale()));
+    out.println();
+    Map<String, TextTable> rooms = new LinkedHashMap<>();
+    for (ScheduleRow r : rows) {
+      rooms.computeIfAbsent(r.room(), room -> table()).row(cells(r));
+    }
+    rooms.forEach(
+        (room, table) -> {
+          out.println(room);
+          table.print(out, width);
+          out.println();
+        });
+    out.println("Levels");
+    for (int level : rows.stream().map(ScheduleRow::level).distinct().sorted().toList()) {
+      Words.paragraph(out, width, 0, "Level " + level + ": " + FinishLevel.of(level).work() + ".");
+    }
+    out.println();
+    Words.paragraph(out, width, 0, "Boards: " + boards() + ".");
+    out.println();
+    Cautions.ALL.forEach(c -> Words.paragraph(out, width, 0, c));
+  }
+
+  private static TextTable table() {
+    return new TextTable(
+        TextTable.wrap("surface"),
+        TextTable.left("level"),
+        TextTable.right("ft2"),
+        TextTable.right("m2"),
+        TextTable.right("tapered m"),
+        TextTable.right("butt m"),
+        TextTable.left("boards run"),
+        TextTable.wrap("notes"));
+  }
+
+  private String[] cells(ScheduleRow r) {
+    boolean own = r.regional().equals("Level " + r.level());
+    return new String[] {
+      r.label(),
+      own ? Integer.toString(r.level()) : r.level() + " / " + r.regional(),
+      String.format(Locale.ROOT, "%.0f", r.area() / SQUARE_FOOT),
+      String.format(Locale.ROOT, "%.1f", r.area()),
+      String.format(Locale.ROOT, "%.1f", r.tapered()),
+      String.format(Locale.ROOT, "%.1f", r.butt()),
+      r.boards().isEmpty()
+          ? "-"
+          : r.run() == BoardRun.ALONG_FRAMING ? "along framing" : "across framing",
+      String.join("; ", r.notes())
+    };
+  }
+
+  private String boards() {
+    Map<BoardSize, Integer> all =
+        new TreeMap<>(
+            Comparator.comparingDouble(BoardSize::width).thenComparingDouble(BoardSize::length));
+    rows.forEach(r -> r.boards().forEach((size, n) -> all.merge(size, n, Integer::sum)));
+    return all.entrySet().stream()
+        .map(
+            e ->
+                String.format(
+                    Locale.ROOT,
+                    "%d of %s x %s",
+                    e.getValue(),
+                    Words.length(e.getKey().width()),
+                    Words.length(e.getKey().length())))
+        .collect(Collectors.joining(", "));
+  }
+
+  @Override
+  public String json() {
+    return DecisionJson.schedule(rows, file.provenance());
+  }
+
+  @Override
+  public String csv() {
+    return DecisionCsv.schedule(rows);
+  }
+}
