@@ -18,21 +18,31 @@ final class Beam {
       return null;
     }
     for (Aperture a : interior.reach(room)) {
-      if (a.cloth == null && reaches(a, px, py, pz, dx, dy, dz)) {
+      if (a.cloth == null && reaches(a, interior.clear(room, a.room), px, py, pz, dx, dy, dz)) {
         return a;
       }
     }
     return null;
   }
 
-  /** True when a point, lifted off its surface, sees a direction of the sky through an opening. */
-  boolean reaches(Aperture a, double px, double py, double pz, double dx, double dy, double dz) {
+  /**
+   * True when a point, lifted off its surface, sees a direction of the sky through an opening.
+   *
+   * @param clear true when nothing inside can stand before that opening
+   */
+  boolean reaches(
+      Aperture a, boolean clear, double px, double py, double pz, double dx, double dy, double dz) {
     double t = a.meets(px, py, pz, dx, dy, dz);
-    if (t < 0 || interior.faces().any(px, py, pz, dx, dy, dz, 1e-6, t - 1e-6) >= 0) {
+    if (t < 0 || (!clear && interior.faces().any(px, py, pz, dx, dy, dz, 1e-6, t - 1e-6) >= 0)) {
       return false;
     }
     double s = t + a.depth(cosine(a, dx, dy, dz));
     return outdoors.open(px + s * dx, py + s * dy, pz + s * dz, dx, dy, dz);
+  }
+
+  /** True when nothing inside can stand between a surface of a room and an opening. */
+  boolean clear(int room, Aperture a) {
+    return interior.clear(room, a.room);
   }
 
   static double cosine(Aperture a, double dx, double dy, double dz) {

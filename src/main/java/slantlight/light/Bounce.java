@@ -33,6 +33,7 @@ final class Bounce {
   void at(int room, Vec3 p, Vec3 n, PatchSink sink) {
     Exchange.Kite kite = new Exchange.Kite();
     for (int r : interior.near(room)) {
+      boolean clear = interior.clear(room, r);
       for (int g : mesh.roomGroups[r]) {
         Vec3 d = mesh.groupCentre[g].minus(p);
         double radius = mesh.groupRadius[g];
@@ -43,20 +44,27 @@ final class Bounce {
         }
         double distance = d.length();
         if (2 * radius < WIDE * distance && d.dot(n) > radius) {
-          whole(g, p, n, d, distance, height, sink);
+          whole(clear, g, p, n, d, distance, height, sink);
         } else {
-          pieces(g, p, n, kite, sink);
+          pieces(clear, g, p, n, kite, sink);
         }
       }
     }
   }
 
   private void whole(
-      int g, Vec3 p, Vec3 n, Vec3 d, double distance, double height, PatchSink sink) {
+      boolean clear,
+      int g,
+      Vec3 p,
+      Vec3 n,
+      Vec3 d,
+      double distance,
+      double height,
+      PatchSink sink) {
     double seen = 0;
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
-      if (!hidden(p, n, patch.centre(), patch.normal())) {
+      if (!hidden(clear, p, n, patch.centre(), patch.normal())) {
         seen += patch.area();
       }
     }
@@ -66,29 +74,36 @@ final class Bounce {
     }
   }
 
-  private void pieces(int g, Vec3 p, Vec3 n, Exchange.Kite kite, PatchSink sink) {
+  private void pieces(boolean clear, int g, Vec3 p, Vec3 n, Exchange.Kite kite, PatchSink sink) {
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
       if (patch.rings().length > 1 || patch.edge() < WIDE * patch.centre().distance(p)) {
-        if (!hidden(p, n, patch.centre(), patch.normal())) {
+        if (!hidden(clear, p, n, patch.centre(), patch.normal())) {
           kite.look(patch, p, n);
           tell(g, q, kite, sink);
         }
       } else {
-        divide(patch.rings()[0], patch, 3, p, n, kite, sink);
+        divide(clear, patch.rings()[0], patch, 3, p, n, kite, sink);
       }
     }
   }
 
   private void divide(
-      double[] ring, Patch patch, int depth, Vec3 p, Vec3 n, Exchange.Kite kite, PatchSink sink) {
+      boolean clear,
+      double[] ring,
+      Patch patch,
+      int depth,
+      Vec3 p,
+      Vec3 n,
+      Exchange.Kite kite,
+      PatchSink sink) {
     double[] b = Rings.bounds(ring);
     double[] m = Rings.middle(ring);
     Frame f = patch.frame();
     Vec3 middle = f.toWorld(new Vec2(m[0], m[1]));
     double size = Math.max(b[2] - b[0], b[3] - b[1]);
     if (depth == 0 || size < WIDE * middle.distance(p)) {
-      if (!hidden(p, n, middle, patch.normal())) {
+      if (!hidden(clear, p, n, middle, patch.normal())) {
         kite.look(ring, f, p, n);
         tell(patch.group(), patch.index(), kite, sink);
       }
@@ -101,7 +116,7 @@ final class Bounce {
       double sv = (k & 2) == 0 ? -1 : 1;
       double[] part = Rings.clip(Rings.clip(ring, su, 0, -su * u), 0, sv, -sv * v);
       if (part.length > 0) {
-        divide(part, patch, depth - 1, p, n, kite, sink);
+        divide(clear, part, patch, depth - 1, p, n, kite, sink);
       }
     }
   }
@@ -113,7 +128,10 @@ final class Bounce {
     }
   }
 
-  private boolean hidden(Vec3 p, Vec3 n, Vec3 c, Vec3 m) {
+  private boolean hidden(boolean clear, Vec3 p, Vec3 n, Vec3 c, Vec3 m) {
+    if (clear) {
+      return false;
+    }
     double e = Interior.LIFT;
     return interior.blocked(
         p.x() + n.x() * e,

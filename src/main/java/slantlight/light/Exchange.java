@@ -133,6 +133,8 @@ final class Exchange {
   /** Pi times the factor from a patch to a group. */
   private double factor(Patch patch, int h, Kite kite) {
     double distance = patch.centre().distance(mesh.groupCentre[h]);
+    int room = mesh.patches.get(mesh.groupStart[h]).room();
+    boolean clear = interior.clear(patch.room(), room);
     boolean near = distance < NEAR * (mesh.groupRadius[h] + patch.edge());
     Vec3[] points = near ? patch.probes() : new Vec3[] {patch.centre()};
     Vec3 n = patch.normal();
@@ -141,7 +143,7 @@ final class Exchange {
       Patch other = mesh.patches.get(q);
       for (Vec3 p : points) {
         double height = other.frame().height(p);
-        if (height <= 1e-6 || hidden(p, n, other)) {
+        if (height <= 1e-6 || (!clear && hidden(p, n, other))) {
           continue;
         }
         if (near) {

@@ -13,6 +13,9 @@ import slantlight.sky.WaterMirror;
  * sample with its kernel, or a patch with its cosine.
  */
 final class Exposure {
+  /** Exponent of the glitter's Gaussian from which on it is left out. */
+  private static final double FAINT = 16;
+
   private final int rows;
   private final double[] zones;
   private final Map<OutsideCell, double[]> cells = new LinkedHashMap<>();
@@ -22,9 +25,15 @@ final class Exposure {
   /** A cone that meets a mirror: the sun glitters in it when it stands right. */
   private record Glint(
       WaterMirror mirror, GroundCell place, double dx, double dy, double dz, double[] weights) {
+    /** Luminance per lx of the sun's beam, 0 where it is a ten-millionth of its peak or less. */
     double luminance(double sx, double sy, double sz) {
-      double l = mirror.glitter(sx, sy, sz, -dx, -dy, -dz);
-      return l > 1e-9 ? l * place.lit(sx, sy, sz) : 0;
+      double hx = sx - dx;
+      double hy = sy - dy;
+      double hz = sz - dz;
+      if (hx * hx + hy * hy > FAINT * mirror.slopeVariance() * hz * hz) {
+        return 0;
+      }
+      return mirror.glitter(sx, sy, sz, -dx, -dy, -dz);
     }
   }
 
@@ -96,6 +105,7 @@ final class Exposure {
       for (Glint g : glints) {
         double l = g.luminance(s.x(), s.y(), s.z());
         if (l > 0) {
+          l *= g.place.litAt(k, columns);
           for (int row = 0; row < rows; row++) {
             out[row][first + k] += (float) (g.weights[row] * l);
           }
@@ -123,7 +133,10 @@ final class Exposure {
       }
     }
     for (Glint g : glints) {
-      groups[Columns.INSIDE] += g.weights[row] * g.luminance(sun.x(), sun.y(), sun.z());
+      double l = g.luminance(sun.x(), sun.y(), sun.z());
+      if (l > 0) {
+        groups[Columns.INSIDE] += g.weights[row] * l * g.place.lit(sun.x(), sun.y(), sun.z());
+      }
     }
   }
 

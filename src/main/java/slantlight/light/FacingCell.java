@@ -57,12 +57,25 @@ final class FacingCell extends OutsideCell {
 
   @Override
   void addSun(double dx, double dy, double dz, double weight, double[] groups) {
+    addBeam(dx, dy, dz, weight, groups);
+    for (Piece p : ground()) {
+      p.cell.addSun(dx, dy, dz, weight * p.weight, groups);
+    }
+  }
+
+  @Override
+  void addNode(int node, Columns columns, double weight, double[] groups) {
+    Vec3 d = columns.nodes.get(node);
+    addBeam(d.x(), d.y(), d.z(), weight, groups);
+    for (Piece p : ground()) {
+      p.cell.addNode(node, columns, weight * p.weight, groups);
+    }
+  }
+
+  private void addBeam(double dx, double dy, double dz, double weight, double[] groups) {
     double cos = dx * normal.x() + dy * normal.y() + dz * normal.z();
     if (dz > 0 && cos > 0) {
       groups[Columns.INSIDE] += weight * received(cos) * lit(dx, dy, dz);
-    }
-    for (Piece p : ground()) {
-      p.cell.addSun(dx, dy, dz, weight * p.weight, groups);
     }
   }
 

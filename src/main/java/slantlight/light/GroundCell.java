@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.Arrays;
 import slantlight.geom.Occluders;
 import slantlight.geom.Vec3;
 import slantlight.sky.SkyZones;
@@ -12,6 +13,7 @@ final class GroundCell extends OutsideCell {
   private final double[] points;
   private final boolean general;
   private final double reflectance;
+  private volatile float[] litNodes;
 
   /**
    * @param points places at which shade is tested, x, y, z in turn; none for ground beyond all
@@ -46,10 +48,38 @@ final class GroundCell extends OutsideCell {
 
   @Override
   void addSun(double dx, double dy, double dz, double weight, double[] groups) {
-    if (dz > 0) {
-      groups[general ? Columns.GENERAL : Columns.FIXED] -=
-          weight * reflectance / Math.PI * dz * (1 - lit(dx, dy, dz));
+    if (dz > 0 && points.length > 0) {
+      add(dz, lit(dx, dy, dz), weight, groups);
     }
+  }
+
+  @Override
+  void addNode(int node, Columns columns, double weight, double[] groups) {
+    double dz = columns.nodes.get(node).z();
+    if (dz > 0 && points.length > 0) {
+      add(dz, litAt(node, columns), weight, groups);
+    }
+  }
+
+  private void add(double dz, double lit, double weight, double[] groups) {
+    groups[general ? Columns.GENERAL : Columns.FIXED] -=
+        weight * reflectance / Math.PI * dz * (1 - lit);
+  }
+
+  /** Share of the cell that the sun of a node of the grid reaches. */
+  double litAt(int node, Columns columns) {
+    float[] lit = litNodes;
+    if (lit == null) {
+      lit = new float[columns.nodes.size()];
+      Arrays.fill(lit, Float.NaN);
+      litNodes = lit;
+    }
+    // Threads that meet here at once may work out the same value twice, never different ones.
+    if (Float.isNaN(lit[node])) {
+      Vec3 s = columns.nodes.get(node);
+      lit[node] = (float) lit(s.x(), s.y(), s.z());
+    }
+    return lit[node];
   }
 
   /** Share of the cell that a direction of the sky reaches. */

@@ -24,6 +24,10 @@ final class Interior {
   private final List<Aperture> apertures = new ArrayList<>();
   private final List<Aperture> doorways = new ArrayList<>();
   private final int[][] near;
+
+  /** Rooms within which nothing can stand between two points of their surfaces. */
+  private final boolean[] convex;
+
   private final Aperture[][] reach;
 
   Interior(House house, Outdoors outdoors) {
@@ -36,6 +40,10 @@ final class Interior {
       roomIndex.put(house.rooms().get(i).id(), i);
     }
     int n = house.rooms().size();
+    convex = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      convex[i] = isConvex(house, house.rooms().get(i).id());
+    }
     List<List<Integer>> doors = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       doors.add(new ArrayList<>());
@@ -66,6 +74,24 @@ final class Interior {
       }
       reach[i] = apertures.stream().filter(a -> far[a.room]).toArray(Aperture[]::new);
     }
+  }
+
+  /** True when every surface of a room has all the others on its front side. */
+  private static boolean isConvex(House house, String room) {
+    List<Face> own = new ArrayList<>();
+    for (Surface s : house.surfaces()) {
+      if (s.roomId().equals(room)) {
+        own.add(s.face());
+      }
+    }
+    for (Face f : own) {
+      for (Face g : own) {
+        if (g.corners().stream().anyMatch(p -> f.frame().height(p) < -1e-6)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static void join(List<List<Integer>> doors, int a, int b) {
@@ -128,6 +154,11 @@ final class Interior {
 
   Occluders faces() {
     return faces;
+  }
+
+  /** True when sight within one room is never blocked. */
+  boolean clear(int room, int other) {
+    return room == other && convex[room];
   }
 
   boolean blocked(double ax, double ay, double az, double bx, double by, double bz) {

@@ -40,19 +40,19 @@ final class LampLight {
     for (int near : interior.near(room)) {
       for (int l = 0; l < lamps.size(); l++) {
         if (rooms[l] == near) {
-          oneLamp(l, p, n, sink);
+          oneLamp(l, interior.clear(room, near), p, n, sink);
         }
       }
     }
   }
 
-  private void oneLamp(int index, Vec3 p, Vec3 n, LampSink sink) {
+  private void oneLamp(int index, boolean clear, Vec3 p, Vec3 n, LampSink sink) {
     Lamp lamp = lamps.get(index);
     Vec3 across = lamp.c0().cross(lamp.aim());
     double size = Math.max(lamp.length(), Math.max(lamp.width(), lamp.height()));
     double d = p.distance(lamp.position());
     if (size <= 0 || d > FAR_SIZES * size) {
-      point(index, lamp, across, lamp.position(), 1, p, n, sink);
+      point(index, clear, lamp, across, lamp.position(), 1, p, n, sink);
       return;
     }
     // Parts small enough for the gap to the nearest point the lamp can have.
@@ -73,7 +73,7 @@ final class LampLight {
               .plus(lamp.aim().times(lamp.height() * ((layer + 0.5) / nh - 0.5))));
     }
     for (Vec3 q : places) {
-      point(index, lamp, across, q, share, p, n, sink);
+      point(index, clear, lamp, across, q, share, p, n, sink);
     }
   }
 
@@ -82,7 +82,15 @@ final class LampLight {
   }
 
   private void point(
-      int index, Lamp lamp, Vec3 across, Vec3 q, double share, Vec3 p, Vec3 n, LampSink sink) {
+      int index,
+      boolean clear,
+      Lamp lamp,
+      Vec3 across,
+      Vec3 q,
+      double share,
+      Vec3 p,
+      Vec3 n,
+      LampSink sink) {
     double dx = q.x() - p.x();
     double dy = q.y() - p.y();
     double dz = q.z() - p.z();
@@ -97,7 +105,7 @@ final class LampLight {
     // Counter-clockwise about the aim as seen from below looking up: C90 lies along c0 x aim.
     double c = Math.atan2(out.dot(across), out.dot(lamp.c0()));
     double candela = share * lamp.lumens() * lamp.distribution().intensityPerLumen(gamma, c);
-    if (candela <= 0 || hidden(p, n, q)) {
+    if (candela <= 0 || (!clear && hidden(p, n, q))) {
       return;
     }
     sink.light(index, dx / d, dy / d, dz / d, candela / d2);

@@ -160,6 +160,14 @@ final class Mesh {
         || near(interior.doorways(), room, centre, 0.8 * size);
   }
 
+  /** True where light changes much from one side of a patch to the other. */
+  private boolean wantsEyes(int room, Vec3 centre, double edge) {
+    double far = 2.5 * edge;
+    return lampsOf.get(room).stream().anyMatch(l -> l.distance(centre) < far)
+        || near(interior.apertures(), room, centre, far)
+        || near(interior.doorways(), room, centre, far);
+  }
+
   private static boolean near(List<Aperture> list, int room, Vec3 centre, double distance) {
     return list.stream().anyMatch(a -> a.room == room && a.distance(centre) < distance);
   }
@@ -204,6 +212,10 @@ final class Mesh {
       }
       centre = fine.length > 0 ? nearest(fine, mean) : middle(frame, part);
     }
+    double edge = Math.max(cell[2] - cell[0], cell[3] - cell[1]);
+    if (probes.length == 0) {
+      probes = new Vec3[] {centre};
+    }
     patches.add(
         new Patch(
             patches.size(),
@@ -213,9 +225,10 @@ final class Mesh {
             frame,
             rings.toArray(double[][]::new),
             area,
-            Math.max(cell[2] - cell[0], cell[3] - cell[1]),
+            edge,
             centre,
-            probes.length > 0 ? probes : new Vec3[] {centre},
+            probes,
+            wantsEyes(room, centre, edge) ? probes : new Vec3[] {centre},
             cell));
   }
 

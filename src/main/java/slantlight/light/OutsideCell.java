@@ -19,8 +19,7 @@ abstract class OutsideCell {
           double[] groups = new double[Columns.GROUPS];
           for (int k = 0; k < columns.nodes.size(); k++) {
             java.util.Arrays.fill(groups, 0);
-            var d = columns.nodes.get(k);
-            addSun(d.x(), d.y(), d.z(), 1, groups);
+            addNode(k, columns, 1, groups);
             for (int g = 0; g < Columns.GROUPS; g++) {
               r[columns.sun(g) + k] = (float) groups[g];
             }
@@ -34,6 +33,12 @@ abstract class OutsideCell {
 
   /** Fills the dense columns. */
   abstract void fillDense(float[] out);
+
+  /** The same as {@link #addSun} for the sun of a node of the grid. */
+  void addNode(int node, Columns columns, double weight, double[] groups) {
+    var d = columns.nodes.get(node);
+    addSun(d.x(), d.y(), d.z(), weight, groups);
+  }
 
   /**
    * Adds the luminance under a sun of unit normal illuminance toward a direction.

@@ -9,6 +9,7 @@ import slantlight.geom.Vec3;
  * @param rings outer rings counter-clockwise and holes clockwise, plane coordinates of the frame
  * @param centre a point of it
  * @param probes points of it at which light is computed, spread evenly
+ * @param eyes points of it that look for light from outside and from lamps: fewer far from both
  * @param box least u, least v, greatest u, greatest v
  */
 record Patch(
@@ -22,6 +23,7 @@ record Patch(
     double edge,
     Vec3 centre,
     Vec3[] probes,
+    Vec3[] eyes,
     double[] box) {
   Vec3 normal() {
     return frame.n();

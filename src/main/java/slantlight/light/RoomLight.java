@@ -68,7 +68,7 @@ final class RoomLight {
   private Exposure expose(Patch patch, Sight sight, LampLight lamps) {
     Exposure out = new Exposure(1, columns.lamps);
     Vec3 n = patch.normal();
-    double share = 1.0 / patch.probes().length;
+    double share = 1.0 / patch.eyes().length;
     double[] w = new double[1];
     java.util.Set<Aperture> seen = new java.util.LinkedHashSet<>();
     for (Aperture a : interior.reach(patch.room())) {
@@ -76,7 +76,7 @@ final class RoomLight {
         seen.add(a);
       }
     }
-    for (Vec3 p : patch.probes()) {
+    for (Vec3 p : patch.eyes()) {
       sight.outside(
           patch.room(),
           p,

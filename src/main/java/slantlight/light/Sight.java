@@ -24,7 +24,7 @@ final class Sight {
   }
 
   /** A mirror is looked at in finer cones: the glitter is narrow. */
-  private static final double MIRROR_CONE = 0.06;
+  private static final double MIRROR_SHARE = 0.5;
 
   /** Cones cut by an edge inside or outside are divided down to this share of the usual angle. */
   private static final double EDGE_SHARE = 0.3;
@@ -43,6 +43,7 @@ final class Sight {
   private double ly;
   private double lz;
   private Aperture aperture;
+  private boolean clear;
   private ConeSink sink;
 
   Sight(Interior interior, Outdoors outdoors, double coneAngle) {
@@ -61,6 +62,7 @@ final class Sight {
         continue;
       }
       aperture = a;
+      clear = interior.clear(room, a.room);
       if (a.cloth != null) {
         divide(ring, true);
         continue;
@@ -91,6 +93,7 @@ final class Sight {
         double[] ring = front(a, a.ring, n);
         if (ring.length > 0) {
           aperture = a;
+          clear = interior.clear(room, a.room);
           openParts(ring, n, sum);
         }
       }
@@ -174,7 +177,7 @@ final class Sight {
       mixed = there != here;
       mirror |= outdoors.isMirror(there);
     }
-    double limit = mirror ? Math.min(MIRROR_CONE, coneAngle) : coneAngle;
+    double limit = mirror ? coneAngle * MIRROR_SHARE : coneAngle;
     if (mixed) {
       limit = Math.min(limit, coneAngle * EDGE_SHARE);
     }
@@ -261,7 +264,7 @@ final class Sight {
     double x = worldX(f, u, v);
     double y = worldY(f, u, v);
     double z = worldZ(f, u, v);
-    if (interior.blocked(lx, ly, lz, x, y, z)) {
+    if (!clear && interior.blocked(lx, ly, lz, x, y, z)) {
       return -1;
     }
     if (cloth) {

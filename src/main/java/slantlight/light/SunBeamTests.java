@@ -11,7 +11,8 @@ final class SunBeamTests implements SunBeams {
   private final Candidate[][] candidates;
 
   /** An opening with the cone of directions in which a sample sees its hole. */
-  private record Candidate(Aperture aperture, double ax, double ay, double az, double cosine) {}
+  private record Candidate(
+      Aperture aperture, boolean clear, double ax, double ay, double az, double cosine) {}
 
   SunBeamTests(Beam beam, Interior interior, List<SamplePoint> points) {
     this.beam = beam;
@@ -31,14 +32,14 @@ final class SunBeamTests implements SunBeams {
       candidates[i] =
           java.util.Arrays.stream(interior.reach(interior.room(s.roomId())))
               .filter(a -> a.cloth == null)
-              .map(a -> candidate(a, p, n))
+              .map(a -> candidate(a, interior.clear(interior.room(s.roomId()), a.room), p, n))
               .filter(java.util.Objects::nonNull)
               .toArray(Candidate[]::new);
     }
   }
 
   /** The opening as a candidate, or null when the sample cannot see the sky through it. */
-  private static Candidate candidate(Aperture a, Vec3 p, Vec3 n) {
+  private static Candidate candidate(Aperture a, boolean clear, Vec3 p, Vec3 n) {
     if (a.height(p.x(), p.y(), p.z()) <= 1e-6) {
       return null;
     }
@@ -62,7 +63,7 @@ final class SunBeamTests implements SunBeams {
     for (Vec3 d : to) {
       cosine = Math.min(cosine, d.dot(axis));
     }
-    return new Candidate(a, axis.x(), axis.y(), axis.z(), cosine - 1e-9);
+    return new Candidate(a, clear, axis.x(), axis.y(), axis.z(), cosine - 1e-9);
   }
 
   @Override
@@ -84,7 +85,7 @@ final class SunBeamTests implements SunBeams {
     }
     for (Candidate c : candidates[sample]) {
       if (c.ax * dx + c.ay * dy + c.az * dz >= c.cosine
-          && beam.reaches(c.aperture, place[k], place[k + 1], place[k + 2], dx, dy, dz)) {
+          && beam.reaches(c.aperture, c.clear, place[k], place[k + 1], place[k + 2], dx, dy, dz)) {
         return c.aperture;
       }
     }

@@ -117,6 +117,7 @@ final class SunPatch {
 
   private boolean reached(Patch patch, Aperture a, double u, double v, Vec3 sun) {
     Vec3 p = patch.frame().toWorld(new Vec2(u, v), Interior.LIFT);
-    return beam.reaches(a, p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());
+    return beam.reaches(
+        a, beam.clear(patch.room(), a), p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());
   }
 }

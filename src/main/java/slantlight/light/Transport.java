@@ -22,6 +22,7 @@ import slantlight.units.Progress;
  */
 public final class Transport implements LightModel {
   private static final int MOMENTS_KEPT = 8;
+  private static final double PATCH_CONES = 2;
 
   private final House house;
   private final Columns columns;
@@ -49,7 +50,9 @@ public final class Transport implements LightModel {
     sights = new Sights(interior, outdoors, options.coneAngle());
     lamps = new LampLight(house, interior);
     beam = new Beam(interior, outdoors);
-    rooms = new RoomLight(house, columns, interior, sights, lamps, beam, options, progress);
+    // A patch takes only the sum of its cones, so it looks with a coarser eye.
+    Sights coarse = new Sights(interior, outdoors, PATCH_CONES * options.coneAngle());
+    rooms = new RoomLight(house, columns, interior, coarse, lamps, beam, options, progress);
     bounce = new Bounce(rooms.mesh, interior);
     names = new Sources(house);
   }
