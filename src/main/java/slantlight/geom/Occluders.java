@@ -258,14 +258,19 @@ public final class Occluders {
       double t0,
       double t1) {
     int b = 6 * node;
-    double x0 = (box[b] - ox) * ix;
-    double x1 = (box[b + 3] - ox) * ix;
-    double y0 = (box[b + 1] - oy) * iy;
-    double y1 = (box[b + 4] - oy) * iy;
-    double z0 = (box[b + 2] - oz) * iz;
-    double z1 = (box[b + 5] - oz) * iz;
-    double near = Math.max(Math.max(Math.min(x0, x1), Math.min(y0, y1)), Math.min(z0, z1));
-    double far = Math.min(Math.min(Math.max(x0, x1), Math.max(y0, y1)), Math.max(z0, z1));
+    int sx = ix >= 0 ? 0 : 3;
+    int sy = iy >= 0 ? 0 : 3;
+    int sz = iz >= 0 ? 0 : 3;
+    double near = (box[b + sx] - ox) * ix;
+    double far = (box[b + 3 - sx] - ox) * ix;
+    double y0 = (box[b + 1 + sy] - oy) * iy;
+    double y1 = (box[b + 4 - sy] - oy) * iy;
+    double z0 = (box[b + 2 + sz] - oz) * iz;
+    double z1 = (box[b + 5 - sz] - oz) * iz;
+    near = y0 > near ? y0 : near;
+    near = z0 > near ? z0 : near;
+    far = y1 < far ? y1 : far;
+    far = z1 < far ? z1 : far;
     // NaN (a ray in the plane of a box side) must count as a hit: hence the negated tests.
     return !(near > far) && !(far < t0) && !(near > t1);
   }

@@ -30,6 +30,9 @@ final class Outdoors {
 
   private static final double WALL_CELL = 1.5;
 
+  /** Edges of ground cells, m, growing with the distance from the house. */
+  private static final double[] CELL_SIZES = {1, 2, 5, 15};
+
   private final Columns columns;
   private final Occluders shell;
   private final List<Face> faces = new ArrayList<>();
@@ -243,7 +246,7 @@ final class Outdoors {
       return groundCells.computeIfAbsent(
           key(zone + 2, 4, 0, 0), k -> new GroundCell(shell, new double[0], general, reflectance));
     }
-    double size = 1 << level;
+    double size = CELL_SIZES[level];
     long ix = (long) Math.floor((x - bounds[0]) / size);
     long iy = (long) Math.floor((y - bounds[1]) / size);
     return groundCells.computeIfAbsent(

@@ -26,12 +26,13 @@ final class Sight {
   /** A mirror is looked at in finer cones: the glitter is narrow. */
   private static final double MIRROR_SHARE = 0.5;
 
-  /** Cones cut by an edge inside or outside are divided down to this share of the usual angle. */
-  private static final double EDGE_SHARE = 0.3;
-
   private final Interior interior;
   private final Outdoors outdoors;
   private final double coneAngle;
+
+  /** Cones cut by an edge inside or outside are divided down to this angle. */
+  private final double edgeAngle;
+
   private final View view = new View();
   private final double[] vector = new double[3];
   private final double[] t = new double[1];
@@ -46,10 +47,11 @@ final class Sight {
   private boolean clear;
   private ConeSink sink;
 
-  Sight(Interior interior, Outdoors outdoors, double coneAngle) {
+  Sight(Interior interior, Outdoors outdoors, double coneAngle, double edgeAngle) {
     this.interior = interior;
     this.outdoors = outdoors;
     this.coneAngle = coneAngle;
+    this.edgeAngle = edgeAngle;
   }
 
   /** All cones of light from outside in front of a surface point. */
@@ -179,7 +181,7 @@ final class Sight {
     }
     double limit = mirror ? coneAngle * MIRROR_SHARE : coneAngle;
     if (mixed) {
-      limit = Math.min(limit, coneAngle * EDGE_SHARE);
+      limit = Math.min(limit, edgeAngle);
     }
     double[] finer = limit < coneAngle ? halving(ring, limit) : null;
     if (finer != null) {

@@ -4,8 +4,8 @@ package slantlight.light;
 final class Sights {
   private final ThreadLocal<Sight> local;
 
-  Sights(Interior interior, Outdoors outdoors, double coneAngle) {
-    local = ThreadLocal.withInitial(() -> new Sight(interior, outdoors, coneAngle));
+  Sights(Interior interior, Outdoors outdoors, double coneAngle, double edgeAngle) {
+    local = ThreadLocal.withInitial(() -> new Sight(interior, outdoors, coneAngle, edgeAngle));
   }
 
   Sight get() {

@@ -23,6 +23,7 @@ import slantlight.units.Progress;
 public final class Transport implements LightModel {
   private static final int MOMENTS_KEPT = 8;
   private static final double PATCH_CONES = 2;
+  private static final double EDGE_CONES = 0.3;
 
   private final House house;
   private final Columns columns;
@@ -47,11 +48,12 @@ public final class Transport implements LightModel {
     columns = new Columns(house.lamps().size(), grid(house, options));
     outdoors = new Outdoors(house, columns);
     interior = new Interior(house, outdoors);
-    sights = new Sights(interior, outdoors, options.coneAngle());
+    double cone = options.coneAngle();
+    sights = new Sights(interior, outdoors, cone, EDGE_CONES * cone);
     lamps = new LampLight(house, interior);
     beam = new Beam(interior, outdoors);
     // A patch takes only the sum of its cones, so it looks with a coarser eye.
-    Sights coarse = new Sights(interior, outdoors, PATCH_CONES * options.coneAngle());
+    Sights coarse = new Sights(interior, outdoors, PATCH_CONES * cone, cone);
     rooms = new RoomLight(house, columns, interior, coarse, lamps, beam, options, progress);
     bounce = new Bounce(rooms.mesh, interior);
     names = new Sources(house);
