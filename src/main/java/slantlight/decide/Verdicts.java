@@ -105,6 +105,10 @@ public final class Verdicts {
     if (Showing.worst(score).isEmpty()) {
       return 0;
     }
+    if (attention == Attention.SERVICE && standard < 3) {
+      return standard; // a garage is finished for fire and use; give it more attention to ask for
+      // more
+    }
     for (int level = 3; level < 5; level++) {
       if (Showing.borne(score, level, attention)) {
         return level == 3 && standard < 3 ? standard : level;

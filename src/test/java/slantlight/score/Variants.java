@@ -17,6 +17,7 @@ import slantlight.scene.OnHours;
 import slantlight.scene.Opening;
 import slantlight.scene.Outside;
 import slantlight.scene.Paint;
+import slantlight.scene.PrescribedLight;
 import slantlight.scene.Surface;
 
 /** Houses that differ from another in one thing, for tests of what that thing does. */
@@ -54,6 +55,23 @@ public final class Variants {
         h.openings(),
         h.lamps(),
         new Outside(o.groundZ(), List.of(zones), o.blocks()));
+  }
+
+  /** Light stated outright. */
+  public static House prescribed(House h, PrescribedLight light) {
+    return new House(
+        h.name(),
+        h.note(),
+        h.site(),
+        h.rooms(),
+        h.surfaces(),
+        h.openings(),
+        h.lamps(),
+        h.outside(),
+        h.eyes(),
+        h.rates(),
+        Optional.of(light),
+        h.scale());
   }
 
   /** A joint in plane coordinates, m. */

@@ -1,22 +1,35 @@
 package slantlight.validation;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import slantlight.TestHouses;
+import slantlight.decide.Verdict;
+import slantlight.decide.Verdicts;
+import slantlight.geom.Face;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.Distribution;
+import slantlight.scene.GivenJoint;
 import slantlight.scene.GroundKind;
 import slantlight.scene.GroundZone;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Paint;
+import slantlight.scene.PrescribedLight;
+import slantlight.scene.Read;
+import slantlight.scene.RoomUse;
+import slantlight.scene.SceneReader;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
@@ -46,24 +59,31 @@ final class ScoreChecks {
     out.add(darkPaint());
     out.add(sconce());
     out.add(water());
+    out.addAll(lakeHouse());
     return out;
   }
 
   /** Ceiling plane of the box room: u east from x = 0, v south from y = depth. */
   private static Check acrossAndAlong() {
-    House across =
-        Variants.joints(TALL_GLASS, CEILING, Variants.joint(JointKind.TAPERED, 2, 5, 4, 5));
-    House along =
-        Variants.joints(TALL_GLASS, CEILING, Variants.joint(JointKind.TAPERED, 3, 4, 3, 6));
-    double a = peak(across, CEILING);
-    double b = peak(along, CEILING);
+    House grey =
+        Variants.prescribed(
+            TALL_GLASS,
+            new PrescribedLight(Optional.empty(), 0, 16, 5000, OptionalDouble.of(1000)));
+    double across =
+        peak(
+            Variants.joints(grey, CEILING, Variants.joint(JointKind.TAPERED, 2.5, 5, 3.5, 5)),
+            CEILING);
+    double along =
+        peak(
+            Variants.joints(grey, CEILING, Variants.joint(JointKind.TAPERED, 3, 4.5, 3, 5.5)),
+            CEILING);
     return Check.fact(
         SUBJECT,
-        "a ceiling joint across the light of a glass wall shows; the same joint along it stays"
-            + " under half of that",
+        "under a grey sky a ceiling joint across the light of a glass wall shows; the same joint"
+            + " along it, in the middle of the room, stays quiet",
         PRACTICE,
-        figures("across %.1f, along %.1f", a, b),
-        a > 1 && b < a / 2);
+        figures("across %.1f, along %.1f", across, along),
+        across > 1 && along < 0.25);
   }
 
   private static Check noHeight() {
@@ -71,13 +91,13 @@ final class ScoreChecks {
         Variants.joints(
             TALL_GLASS,
             CEILING,
-            new slantlight.scene.GivenJoint(
-                java.util.Optional.empty(),
+            new GivenJoint(
+                Optional.empty(),
                 JointKind.TAPERED,
                 new Vec2(2, 5),
                 new Vec2(4, 5),
-                java.util.OptionalDouble.of(0),
-                java.util.OptionalDouble.empty()));
+                OptionalDouble.of(0),
+                OptionalDouble.empty()));
     double s = peak(flat, CEILING);
     double tall =
         peak(
@@ -174,6 +194,91 @@ final class ScoreChecks {
         a > b);
   }
 
+  /** The demo house, sampled coarsely: what the levels come out at. */
+  private static List<Check> lakeHouse() {
+    House house = read(Path.of("scenes", "lake-house.json"));
+    ScoreOptions options =
+        ScoreOptions.standard()
+            .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, 30))
+            .withStep(60)
+            .withSpacing(1);
+    HouseScore score = Scorer.score(house, options, Progress.NONE);
+    List<Verdict> verdicts = Verdicts.of(score);
+    List<Check> out = new ArrayList<>();
+    out.add(
+        levels(
+            house,
+            verdicts,
+            "closets and laundries do not earn level 5",
+            EnumSet.of(RoomUse.CLOSET, RoomUse.LAUNDRY),
+            v -> v.level() < 5));
+    out.add(
+        levels(
+            house,
+            verdicts,
+            "black paint earns level 5 wherever its joints can be seen",
+            EnumSet.of(RoomUse.STUDY),
+            v ->
+                house.surface(v.surfaceId()).paint().lrv() > 0.1
+                    || score.surface(v.surfaceId()).worst().isEmpty()
+                    || v.level() == 5));
+    out.add(
+        levels(
+            house,
+            verdicts,
+            "a garage stays at its standard's level",
+            EnumSet.of(RoomUse.GARAGE),
+            v -> v.level() <= 2));
+    out.add(
+        levels(
+            house,
+            verdicts,
+            "a wall that tile covers stays a substrate",
+            EnumSet.of(RoomUse.BATH),
+            v -> coveredShare(house.surface(v.surfaceId())) < 0.9 || v.level() <= 2));
+    long stairs =
+        verdicts.stream()
+            .filter(v -> house.room(house.surface(v.surfaceId()).roomId()).use() == RoomUse.STAIR)
+            .filter(v -> v.level() == 5)
+            .count();
+    out.add(
+        Check.fact(
+            SUBJECT,
+            "demo house: tall stair-hall walls under up/down sconces and a high window earn level 5",
+            PRACTICE,
+            stairs + " surfaces of the stair hall at level 5",
+            stairs >= 2));
+    return out;
+  }
+
+  private static Check levels(
+      House house,
+      List<Verdict> verdicts,
+      String what,
+      Set<RoomUse> uses,
+      Predicate<Verdict> rule) {
+    List<Verdict> asked =
+        verdicts.stream()
+            .filter(v -> uses.contains(house.room(house.surface(v.surfaceId()).roomId()).use()))
+            .toList();
+    long good = asked.stream().filter(rule).count();
+    return Check.fact(
+        SUBJECT,
+        "demo house: " + what,
+        PRACTICE,
+        good + " of " + asked.size() + " surfaces",
+        !asked.isEmpty() && good == asked.size());
+  }
+
+  private static double coveredShare(Surface s) {
+    return s.covered().stream().mapToDouble(r -> Math.abs(Face.signedArea(r))).sum()
+        / s.face().area();
+  }
+
+  private static House read(Path scene) {
+    return ((Read.Ok) SceneReader.read(scene)).house();
+  }
+
   private static House withBoards(House h, int... feet) {
     List<BoardSize> sizes = new ArrayList<>();
     for (int f : feet) {
@@ -194,7 +299,7 @@ final class ScoreChecks {
                     PALE,
                     true,
                     s.framing(),
-                    java.util.Optional.of(offer),
+                    Optional.of(offer),
                     OptionalInt.empty(),
                     List.of(),
                     List.of())

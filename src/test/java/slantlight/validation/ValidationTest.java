@@ -32,7 +32,8 @@ class ValidationTest {
           Lm63Checks::all,
           LightChecks::all,
           LevelChecks::all,
-          BoardChecks::all);
+          BoardChecks::all,
+          ScoreChecks::all);
 
   @TestFactory
   Stream<DynamicTest> everyCheckHoldsAndTheDocumentIsFresh() {
