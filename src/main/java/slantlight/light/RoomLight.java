@@ -127,28 +127,32 @@ final class RoomLight {
     return mesh.groupReflectance[group];
   }
 
-  /** One moment's light, the sun where it really stands. */
+  /**
+   * One moment's light, the sun where it really stands. The patches are solved when they are first
+   * asked for: what comes straight from outside needs none of them.
+   */
   Moment moment(LightState state) {
-    float[] sources = new float[columns.dense];
-    columns.fill(state, sources, 0, 1);
-    Vec3 sun = state.sky().sun();
-    double lux = state.sky().sunNormalLux();
-    double[] factors = {
-      lux, lux * Columns.generalFactor(state.sky()), lux * Columns.fixedFactor(state.sky())
-    };
+    return new Moment(state);
+  }
+
+  /** Illuminance of every patch without and with bounce, lx, and the means of groups with it. */
+  private record Inside(double[] direct, double[] total, double[] groupMeans) {}
+
+  private Inside solve(Moment moment) {
+    LightState state = moment.state();
+    double[] factors = moment.factors;
     Map<OutsideCell, double[]> cellSun = new ConcurrentHashMap<>();
     int n = mesh.patches.size();
     float[][] bySun = new float[n][1];
-    boolean shines = lux > 0 && sun.z() > 0;
-    if (shines) {
+    if (moment.shines) {
       IntStream.range(0, n)
           .parallel()
           .forEach(
               i -> {
                 double[] groups = new double[Columns.GROUPS];
-                exposures[i].addSun(0, sun, cellSun, groups);
+                exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
                 groups[Columns.INSIDE] +=
-                    sunPatch.illuminance(mesh.patches.get(i), apertures[i], sun);
+                    sunPatch.illuminance(mesh.patches.get(i), apertures[i], state.sky().sun());
                 bySun[i][0] =
                     (float)
                         (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
@@ -158,7 +162,7 @@ final class RoomLight {
     for (int i = 0; i < n; i++) {
       direct[i] = bySun[i][0];
     }
-    if (shines) {
+    if (moment.shines) {
       exchange.solve(bySun);
     }
     double[] total = new double[n];
@@ -166,42 +170,44 @@ final class RoomLight {
         .parallel()
         .forEach(
             i -> {
-              total[i] = bySun[i][0] + columns.denseValue(light[i], sources);
-              direct[i] += columns.denseValue(directDense[i], sources);
+              total[i] = bySun[i][0] + columns.denseValue(light[i], moment.sources);
+              direct[i] += columns.denseValue(directDense[i], moment.sources);
             });
     double[] means = new double[mesh.groups];
     for (Patch p : mesh.patches) {
       means[p.group()] += total[p.index()] * p.area() / mesh.groupArea[p.group()];
     }
-    return new Moment(state, sources, factors, shines, direct, total, means);
+    return new Inside(direct, total, means);
   }
 
   /** The light of one moment on every patch. */
   final class Moment {
     private final LightState state;
-    private final float[] sources;
+    private final float[] sources = new float[columns.dense];
     private final double[] factors;
     private final boolean shines;
     private final Map<OutsideCell, Double> luminances = new ConcurrentHashMap<>();
-    private final double[] direct;
-    private final double[] total;
-    private final double[] groupMeans;
+    private volatile Inside solved;
 
-    Moment(
-        LightState state,
-        float[] sources,
-        double[] factors,
-        boolean shines,
-        double[] direct,
-        double[] total,
-        double[] groupMeans) {
+    private Moment(LightState state) {
       this.state = state;
-      this.sources = sources;
-      this.factors = factors;
-      this.shines = shines;
-      this.direct = direct;
-      this.total = total;
-      this.groupMeans = groupMeans;
+      columns.fill(state, sources, 0, 1);
+      double lux = state.sky().sunNormalLux();
+      this.factors =
+          new double[] {
+            lux, lux * Columns.generalFactor(state.sky()), lux * Columns.fixedFactor(state.sky())
+          };
+      this.shines = lux > 0 && state.sky().sun().z() > 0;
+    }
+
+    /** Without a lock: two threads may both solve, to the same bits, but none waits for another. */
+    private Inside inside() {
+      Inside known = solved;
+      if (known == null) {
+        known = solve(this);
+        solved = known;
+      }
+      return known;
     }
 
     LightState state() {
@@ -210,12 +216,14 @@ final class RoomLight {
 
     /** Illuminance of a patch, lx. */
     double illuminance(int patch) {
-      return total[patch];
+      return inside().total[patch];
     }
 
     /** Luminance of a patch, or the mean of its group when the patch is -1, cd/m2. */
     double luminance(int group, int patch) {
-      return (patch < 0 ? groupMeans[group] : total[patch]) * reflectance(group) / Math.PI;
+      return (patch < 0 ? inside().groupMeans[group] : inside().total[patch])
+          * reflectance(group)
+          / Math.PI;
     }
 
     /** Luminance of something outside, cd/m2. */
@@ -234,6 +242,8 @@ final class RoomLight {
 
     /** Flux that enters, is absorbed by surfaces and leaves again through openings, lm. */
     EnergyBalance balance() {
+      double[] direct = inside().direct;
+      double[] total = inside().total;
       double in = 0;
       double kept = 0;
       double out = 0;
