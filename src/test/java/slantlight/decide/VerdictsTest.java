@@ -62,11 +62,23 @@ class VerdictsTest {
   @ParameterizedTest
   @EnumSource(
       value = RoomUse.class,
-      names = {"CLOSET", "LAUNDRY", "GARAGE", "STORAGE", "ATTIC", "PLENUM"})
+      names = {"CLOSET", "LAUNDRY"})
   void serviceRoomsEarnLevelFiveByShowingOnly(RoomUse use) {
     House h = HandScores.house(use, Attention.SERVICE, new Paint(0.8, Sheen.SEMI_GLOSS));
     assertThat(Verdicts.of(h, HandScores.score(h, EAST, 5.9, 5, 3)).level()).isLessThan(5);
     assertThat(Verdicts.of(h, HandScores.score(h, EAST, 12, 9, 3)).level()).isEqualTo(5);
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = RoomUse.class,
+      names = {"GARAGE", "STORAGE", "ATTIC", "PLENUM"})
+  void roomsFinishedForUseAskForMoreOnlyWithMoreAttention(RoomUse use) {
+    House service = HandScores.house(use, Attention.SERVICE, WHITE);
+    assertThat(Verdicts.of(service, HandScores.score(service, EAST, 12, 9, 3)).level())
+        .isLessThan(3);
+    House cared = HandScores.house(use, Attention.EVERYDAY, WHITE);
+    assertThat(Verdicts.of(cared, HandScores.score(cared, EAST, 12, 9, 2)).level()).isEqualTo(5);
   }
 
   @Test
