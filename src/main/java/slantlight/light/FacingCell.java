@@ -41,10 +41,13 @@ final class FacingCell extends OutsideCell {
   @Override
   void fillDense(float[] out) {
     for (int z = 0; z < SkyZones.COUNT; z++) {
-      Vec3 d = SkyZones.direction(z);
-      double cos = d.dot(normal);
-      if (cos > 0) {
-        out[z] += (float) (received(cos) * SkyZones.solidAngle(z) * lit(d.x(), d.y(), d.z()));
+      double omega = SkyZones.solidAngle(z) / SkyZones.parts();
+      for (int k = 0; k < SkyZones.parts(); k++) {
+        Vec3 d = SkyZones.part(z, k);
+        double cos = d.dot(normal);
+        if (cos > 0) {
+          out[z] += (float) (received(cos) * omega * lit(d.x(), d.y(), d.z()));
+        }
       }
     }
     for (Piece p : ground()) {

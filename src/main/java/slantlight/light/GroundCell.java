@@ -32,10 +32,12 @@ final class GroundCell extends OutsideCell {
     double[] seen = new double[Columns.LUMPS];
     double[] whole = new double[Columns.LUMPS];
     for (int z = 0; z < SkyZones.COUNT; z++) {
-      Vec3 d = SkyZones.direction(z);
-      double e = d.z() * SkyZones.solidAngle(z);
-      whole[Columns.lumpOf(z)] += e;
-      seen[Columns.lumpOf(z)] += e * lit(d.x(), d.y(), d.z());
+      double omega = SkyZones.solidAngle(z) / SkyZones.parts();
+      for (int k = 0; k < SkyZones.parts(); k++) {
+        Vec3 d = SkyZones.part(z, k);
+        whole[Columns.lumpOf(z)] += d.z() * omega;
+        seen[Columns.lumpOf(z)] += d.z() * omega * openAt(z + k, d);
+      }
     }
     double k = reflectance / Math.PI;
     int lumps = general ? Columns.LUMP_GENERAL : Columns.LUMP_FIXED;
@@ -80,6 +82,17 @@ final class GroundCell extends OutsideCell {
       lit[node] = (float) lit(s.x(), s.y(), s.z());
     }
     return lit[node];
+  }
+
+  /** 1 when one of the places, taken in turn, sees a direction of the sky, else 0. */
+  private int openAt(int turn, Vec3 d) {
+    if (points.length == 0) {
+      return 1;
+    }
+    int i = 3 * (turn % (points.length / 3));
+    return shell.any(points[i], points[i + 1], points[i + 2], d.x(), d.y(), d.z(), 1e-4, FAR) < 0
+        ? 1
+        : 0;
   }
 
   /** Share of the cell that a direction of the sky reaches. */

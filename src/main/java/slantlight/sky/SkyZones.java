@@ -70,6 +70,17 @@ public final class SkyZones {
     return DIRECTIONS[zone];
   }
 
+  /** How many directions stand for a zone where its middle alone is too coarse. */
+  public static int parts() {
+    return PER_ZONE;
+  }
+
+  /** Unit vector to the middle of one of the {@link #parts} of a zone, all of equal solid angle. */
+  public static Vec3 part(int zone, int k) {
+    int i = zone * PER_ZONE + k;
+    return new Vec3(SUB_X[i], SUB_Y[i], SUB_Z[i]);
+  }
+
   /** Solid angle of a zone, sr. */
   public static double solidAngle(int zone) {
     return SOLID_ANGLES[zone];
