@@ -31,6 +31,7 @@ class ValidationTest {
           EyeChecks::all,
           Lm63Checks::all,
           LightChecks::all,
+          MonteCarloChecks::all,
           LevelChecks::all,
           BoardChecks::all,
           ScoreChecks::all);
