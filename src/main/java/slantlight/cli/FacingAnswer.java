@@ -57,7 +57,7 @@ record FacingAnswer(SceneFile file, List<Facing> sweep) implements Answer {
         width,
         0,
         "The house is turned with all that is drawn around it; sun and skyline stay. Boards stay as"
-            + " laid for the drawing; days spread over the year. Excess is the length of visible"
+            + " laid for the drawing; light is traced coarsely on eight days of the year. Excess is the length of visible"
             + " joint above the limit (m) times its excess over the limit, in limits. "
             + Cautions.FORECAST);
   }

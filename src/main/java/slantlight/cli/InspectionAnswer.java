@@ -105,12 +105,12 @@ record InspectionAnswer(
         2,
         String.format(
             Locale.ROOT,
-            "Lamp for %s: %s from the joint on the side its worst light comes from, %s off the"
-                + " surface, %s above the floor, aimed flat across the joint: grazing %.0f degrees,"
-                + " slant %.1f where the worst moment has %.1f. Darken the room until the lamp"
+            "Lamp for %s: %s %s the joint, %s off the surface, %s above the floor, aimed flat across"
+                + " the joint: grazing %.0f degrees, slant %.1f where the worst moment has %.1f. Darken the room until the lamp"
                 + " gives four times the light the room does.%s",
             joint,
             Words.length(l.across()),
+            l.side(house.surface(i.surfaceId())),
             Words.length(l.height()),
             Words.length(l.position().z() - floor),
             Math.toDegrees(l.grazing()),

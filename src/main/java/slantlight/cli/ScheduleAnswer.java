@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import slantlight.decide.FinishLevel;
 import slantlight.decide.RegionalScale;
+import slantlight.decide.Schedule;
 import slantlight.decide.ScheduleRow;
 import slantlight.report.Cautions;
 import slantlight.report.DecisionCsv;
@@ -40,6 +41,7 @@ record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) imple
     for (int level : rows.stream().map(ScheduleRow::level).distinct().sorted().toList()) {
       Words.paragraph(out, width, 0, "Level " + level + ": " + FinishLevel.of(level).work() + ".");
     }
+    Words.paragraph(out, width, 0, Schedule.PRIMER);
     out.println();
     Words.paragraph(out, width, 0, "Boards: " + boards() + ".");
     out.println();

@@ -11,8 +11,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slantlight.board.Layout;
 import slantlight.decide.BudgetPlan;
+import slantlight.decide.CoarseScorer;
 import slantlight.decide.Comparison;
 import slantlight.decide.Facing;
 import slantlight.decide.Openings;
@@ -31,7 +31,6 @@ import slantlight.scene.House;
 import slantlight.score.HouseScore;
 import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
-import slantlight.score.SurfaceScore;
 
 /** Remedies, money and comparisons: what to do, and what it is worth. */
 @Command(
@@ -175,21 +174,8 @@ final class WeighCommand implements Callable<Integer> {
 
   private Answer sweep(SceneFile file, ConsoleProgress bar) {
     House house = file.house();
-    ScoreOptions options =
-        which.year(house).withDays(ReducedScorer.spread(ScoreOptions.DEFAULT_YEAR)).withStep(20);
-    HouseScore drawn = Scorer.score(house, options, bar);
-    ScoreOptions asLaid = options.withLayouts(layouts(drawn));
-    List<Facing> facings =
-        Facing.sweep(house, sweep, h -> Scorer.score(h, asLaid, (stage, share) -> {}), bar);
-    return new FacingAnswer(file, facings);
-  }
-
-  private static Map<String, Layout> layouts(HouseScore score) {
-    Map<String, Layout> out = new LinkedHashMap<>();
-    for (SurfaceScore s : score.surfaces()) {
-      out.put(s.surfaceId(), s.layout());
-    }
-    return out;
+    CoarseScorer scorer = CoarseScorer.of(house, which.year(house), bar);
+    return new FacingAnswer(file, Facing.sweep(house, sweep, scorer::score, bar));
   }
 
   private Answer remedies(SceneFile file, ConsoleProgress bar) {

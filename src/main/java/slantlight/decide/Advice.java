@@ -27,7 +27,7 @@ final class Advice {
 
   private Advice() {}
 
-  static List<String> notes(House house, SurfaceScore score, int level, boolean unsolved) {
+  static List<String> notes(House house, SurfaceScore score, boolean unsolved) {
     Optional<Peak> worst = Showing.worst(score);
     if (worst.isEmpty() || Showing.at(score, 4) < Band.TRACE.from()) {
       return List.of();
@@ -44,9 +44,6 @@ final class Advice {
     }
     if (unsolved) {
       out.add("even level 5 leaves it showing: change the light, the boards or the paint as well");
-    }
-    if (level >= 3) {
-      out.add("a coat of drywall primer before the paint (GA-214) evens paper and compound");
     }
     return out;
   }

@@ -2,6 +2,7 @@ package slantlight.decide;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import slantlight.scene.Attention;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
 import slantlight.score.SurfaceScore;
@@ -34,5 +35,13 @@ final class Baseline {
   /** Largest showing of the year at the baseline level (at level 3 where that is lower). */
   static double showing(House house, SurfaceScore score) {
     return Showing.at(score, Math.max(3, level(house, score)));
+  }
+
+  /** True when a surface at its baseline level shows more than its room bears. */
+  static boolean tooMuch(House house, SurfaceScore score) {
+    Attention attention = house.room(house.surface(score.surfaceId()).roomId()).attention();
+    int level = level(house, score);
+    return !Verdicts.excused(attention, level)
+        && !Showing.borne(score, Math.max(3, level), attention);
   }
 }

@@ -68,7 +68,7 @@ public record Facing(
       Attention attention = house.room(house.surface(s.surfaceId()).roomId()).attention();
       int level = Math.max(3, Baseline.level(house, s));
       double showing = Showing.at(s, level);
-      if (!Showing.borne(s, level, attention)) {
+      if (Baseline.tooMuch(house, s)) {
         excess += Excess.of(s, level, attention.limit());
         above++;
       }

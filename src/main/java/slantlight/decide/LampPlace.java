@@ -12,6 +12,7 @@ import slantlight.light.Source;
 import slantlight.light.SourceKind;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
+import slantlight.scene.SurfaceKind;
 import slantlight.score.JointScore;
 import slantlight.score.Peak;
 
@@ -57,6 +58,9 @@ public record LampPlace(
   /** Distances tried, m: a comfortable arm and stand first. */
   private static final List<Double> DISTANCES = List.of(1.0, 1.5, 0.7, 0.5, 0.3);
 
+  /** Cosine to the joint's normal from which the light counts as coming from one side. */
+  private static final double ONE_SIDED = 0.2;
+
   /** A hand lamp's own half thickness, m. */
   private static final double LAMP = 0.02;
 
@@ -70,16 +74,15 @@ public record LampPlace(
     Vec2 target = frame.toPlane(peak.place());
     Vec2 along = score.joint().to().minus(score.joint().from()).unit();
     Vec2 across = new Vec2(-along.y(), along.x());
-    double side = Advice.towardLight(house, surface, peak).map(across::dot).orElse(1.0);
-    Vec2 toLight = side < 0 ? across.times(-1) : across;
+    double side = Advice.towardLight(house, surface, peak).map(across::dot).orElse(0.0);
     double wanted = MARGIN * Math.abs(peak.slant());
     double grazing =
         Math.max(FLATTEST, wanted == 0 ? STEEPEST : Math.min(STEEPEST, Math.atan(1 / wanted)));
-    Optional<Double> fits =
-        DISTANCES.stream()
-            .filter(d -> d * Math.tan(grazing) >= LAMP)
-            .filter(d -> within(surface, target.plus(toLight.times(d))))
-            .findFirst();
+    Optional<Double> oneWay = fits(surface, target, across, grazing);
+    Optional<Double> otherWay = fits(surface, target, across.times(-1), grazing);
+    boolean other = Math.abs(side) >= ONE_SIDED ? side < 0 : rank(otherWay) < rank(oneWay);
+    Optional<Double> fits = other ? otherWay : oneWay;
+    Vec2 toLight = other ? across.times(-1) : across;
     double distance = fits.orElse(DISTANCES.get(0));
     double height = distance * Math.tan(grazing);
     Vec3 position = frame.toWorld(target.plus(toLight.times(distance)), height);
@@ -110,7 +113,30 @@ public record LampPlace(
     return new Vec2(local.x(), local.y()).dot(across) / field.illuminance();
   }
 
-  private static boolean within(Surface surface, Vec2 foot) {
-    return surface.face().contains(foot);
+  private static int rank(Optional<Double> distance) {
+    return distance.map(DISTANCES::indexOf).orElse(DISTANCES.size());
+  }
+
+  private static Optional<Double> fits(Surface surface, Vec2 target, Vec2 toward, double grazing) {
+    return DISTANCES.stream()
+        .filter(d -> d * Math.tan(grazing) >= LAMP)
+        .filter(d -> surface.face().contains(target.plus(toward.times(d))))
+        .findFirst();
+  }
+
+  /** Where the lamp is from its target, seen from inside the room. */
+  public String side(Surface surface) {
+    Vec3 way = position.minus(target);
+    Vec3 local = surface.face().frame().directionToLocal(way);
+    if (surface.kind() == SurfaceKind.WALL) {
+      return Math.abs(local.y()) >= Math.abs(local.x())
+          ? local.y() > 0 ? "above" : "below"
+          : local.x() > 0 ? "to the right of" : "to the left of";
+    }
+    String[] winds = {
+      "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
+    };
+    int wind = (int) Math.round(Math.toDegrees(way.azimuth()) / 45) % winds.length;
+    return winds[wind] + " of";
   }
 }

@@ -77,14 +77,8 @@ public final class RemedyFinder {
 
   /** The surfaces that show more than their room bears at their {@link Baseline} level. */
   public static List<String> aboveLimit(HouseScore year) {
-    House house = year.house();
     return year.surfaces().stream()
-        .filter(
-            s ->
-                !Showing.borne(
-                    s,
-                    Math.max(3, Baseline.level(house, s)),
-                    house.room(house.surface(s.surfaceId()).roomId()).attention()))
+        .filter(s -> Baseline.tooMuch(year.house(), s))
         .map(SurfaceScore::surfaceId)
         .toList();
   }

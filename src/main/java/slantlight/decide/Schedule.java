@@ -15,6 +15,10 @@ import slantlight.score.SurfaceScore;
 
 /** The schedule for the trades: what to do on every surface. */
 public final class Schedule {
+  /** For every surface at level 3 or above (GA-214). */
+  public static final String PRIMER =
+      "A coat of drywall primer before the paint evens paper and compound (GA-214, levels 3 to 5).";
+
   private Schedule() {}
 
   /**

@@ -47,13 +47,15 @@ public final class Verdicts {
     int needed = Math.max(byShowing, ruling.level());
     int level = surface.level().orElse(needed);
     boolean unsolved =
-        Showing.worst(score).isPresent() && !Showing.borne(score, 5, room.attention());
+        Showing.worst(score).isPresent()
+            && !excused(room.attention(), ruling.level())
+            && !Showing.borne(score, 5, room.attention());
     String reason = new Wording(house).reason(score, level, limit);
     List<String> notes = new ArrayList<>();
     if (level < needed) {
       notes.add("level " + level + " is fixed in the scene; level " + needed + " is called for");
     }
-    notes.addAll(Advice.notes(house, score, level, unsolved));
+    notes.addAll(Advice.notes(house, score, unsolved));
     return new Verdict(
         score.surfaceId(),
         level,
@@ -101,13 +103,20 @@ public final class Verdicts {
     return Math.min(1, covered / surface.face().area());
   }
 
+  /**
+   * True where the showing asks for nothing: a garage is finished for fire and use; a scene that
+   * gives it more than service attention asks for more.
+   */
+  static boolean excused(Attention attention, int standard) {
+    return attention == Attention.SERVICE && standard < 3;
+  }
+
   private static int byShowing(SurfaceScore score, Attention attention, int standard) {
     if (Showing.worst(score).isEmpty()) {
       return 0;
     }
-    if (attention == Attention.SERVICE && standard < 3) {
-      return standard; // a garage is finished for fire and use; give it more attention to ask for
-      // more
+    if (excused(attention, standard)) {
+      return standard;
     }
     for (int level = 3; level < 5; level++) {
       if (Showing.borne(score, level, attention)) {

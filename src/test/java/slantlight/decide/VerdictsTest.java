@@ -73,12 +73,15 @@ class VerdictsTest {
   @EnumSource(
       value = RoomUse.class,
       names = {"GARAGE", "STORAGE", "ATTIC", "PLENUM"})
-  void roomsFinishedForUseAskForMoreOnlyWithMoreAttention(RoomUse use) {
-    House service = HandScores.house(use, Attention.SERVICE, WHITE);
-    assertThat(Verdicts.of(service, HandScores.score(service, EAST, 12, 9, 3)).level())
-        .isLessThan(3);
-    House cared = HandScores.house(use, Attention.EVERYDAY, WHITE);
-    assertThat(Verdicts.of(cared, HandScores.score(cared, EAST, 12, 9, 2)).level()).isEqualTo(5);
+  void unfinishedRoomsEarnMoreOnlyWhereTheSceneLooksHarder(RoomUse use) {
+    Paint paint = new Paint(0.8, Sheen.SEMI_GLOSS);
+    House service = HandScores.house(use, Attention.SERVICE, paint);
+    Verdict v = Verdicts.of(service, HandScores.score(service, EAST, 40, 30, 10));
+    assertThat(v.level()).isLessThan(3);
+    assertThat(v.unsolved()).isFalse();
+    House everyday = HandScores.house(use, Attention.EVERYDAY, paint);
+    assertThat(Verdicts.of(everyday, HandScores.score(everyday, EAST, 12, 9, 2)).level())
+        .isEqualTo(5);
   }
 
   @Test
