@@ -19,6 +19,7 @@ final class Commands {
           "boards", //
           "weigh", //
           "inspect", //
+          "report", //
           "completion");
 
   private Commands() {}
@@ -31,6 +32,7 @@ final class Commands {
       case "new" -> new NewCommand();
       case "import" -> new ImportCommand();
       case "meter" -> new MeterCommand();
+      case "report" -> new ReportCommand();
       case "boards" -> new BoardsCommand();
       case "weigh" -> new WeighCommand();
       case "inspect" -> new InspectCommand();

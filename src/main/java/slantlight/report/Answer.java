@@ -58,15 +58,15 @@ final class Answer {
             + Words.when(peak.get())
             + ", because "
             + peak.get().source().label()
-            + " meets it at only "
+            + (Math.toDegrees(peak.get().grazing()) < 20 ? " meets it at only " : " meets it at ")
             + Words.deg(peak.get())
             + ".";
     return over.isEmpty()
         ? "At level 4 every surface stays within what its room allows; most shows on the " + place
         : "At level 4, "
-            + count(over.size())
-            + " of "
-            + sorted.size()
+            + (over.size() == sorted.size() && over.size() > 1
+                ? "all " + sorted.size()
+                : count(over.size()) + " of " + sorted.size())
             + (sorted.size() == 1 ? " surface" : " surfaces")
             + " will show more than "
             + (over.size() == 1 ? "its room allows" : "their rooms allow")
@@ -145,7 +145,8 @@ final class Answer {
 
   private String names(List<Verdict> verdicts) {
     if (verdicts.size() > NAMED) {
-      return verdicts.size() + " surfaces";
+      boolean all = verdicts.size() == data.verdicts().size();
+      return (all ? "all " : "") + verdicts.size() + " surfaces";
     }
     return join(verdicts.stream().map(v -> house.surface(v.surfaceId()).label()).toList());
   }

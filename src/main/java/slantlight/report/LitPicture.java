@@ -23,8 +23,11 @@ import slantlight.scene.House;
 import slantlight.scene.Lamp;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
+import slantlight.score.JointScore;
 import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
+import slantlight.sight.RidgeKind;
+import slantlight.sight.RidgeTable;
 import slantlight.sky.SkyModel;
 import slantlight.sky.SkyState;
 
@@ -32,13 +35,15 @@ import slantlight.sky.SkyState;
  * A room as lit at one moment, seen from an eye toward one place, with the real relief of its
  * joints at true strength unless a shot asks for more. Each pixel is LRV / pi times the light
  * vector on the tilted surface (Lambert); light is computed on a grid and interpolated, the sun's
- * beam is tested pixel by pixel. The paint's sheen and cast shadows of the ridges are left out.
+ * beam is tested pixel by pixel. Cast shadows of the ridges are left out; so is the paint's sheen,
+ * but for its share in the contrast of the worst place, to which the relief is scaled.
  */
 final class LitPicture {
   private static final double HALF_VIEW = Math.tan(Math.toRadians(25));
   private static final double GRID = 0.45;
   private static final int MOST = 18;
   private static final double LIFT = 1e-3;
+  private static final double MOST_GAIN = 40;
 
   /** Where the mean luminance of the surface comes on the screen, linear. */
   private static final double KEY = 0.42;
@@ -100,16 +105,45 @@ final class LitPicture {
             .map(Eye::position)
             .orElseThrow();
     LitPicture picture = new LitPicture(light, state, eye, peak.place(), width, height);
+    double gain = picture.gain(score, peak);
     double exposure = 0;
     List<byte[]> out = new ArrayList<>();
     for (Shot shot : shots) {
-      double[] luminance = picture.shade(score, shot);
+      double[] luminance = picture.shade(score, shot.level(), gain * shot.steepness());
       if (exposure == 0) {
         exposure = KEY / picture.centre(luminance);
       }
       out.add(picture.png(luminance, exposure));
     }
     return out;
+  }
+
+  /**
+   * Factor by which the relief must be steeper in this matt picture to have, at the worst place,
+   * the contrast that the score found there with the paint's sheen.
+   */
+  private double gain(HouseScore score, Peak peak) {
+    for (SurfaceScore s : score.surfaces()) {
+      for (JointScore j : s.joints()) {
+        if (j.peak().isEmpty() || !j.peak().get().equals(peak)) {
+          continue;
+        }
+        Surface surface = house.surface(s.surfaceId());
+        Frame f = surface.face().frame();
+        Vec2 along = j.joint().to().minus(j.joint().from()).unit();
+        Vec3 across = f.u().times(-along.y()).plus(f.v().times(along.x()));
+        Vec3 vector = light.incident(point(surface, f.toPlane(peak.place())), state).lightVector();
+        double slope =
+            RidgeTable.standard()
+                .ridge(RidgeKind.of(j.joint().kind()), 4)
+                .measured(j.joint().crownHeight(), j.joint().crownWidth())
+                .edge()
+                .peakSlope();
+        double matt = slope * Math.abs(vector.dot(across)) / Math.max(1e-9, vector.dot(f.n()));
+        return Math.max(1, Math.min(MOST_GAIN, peak.contrast() / Math.max(1e-9, matt)));
+      }
+    }
+    return 1;
   }
 
   private Hit[] look(Vec3 eye, Vec3 target) {
@@ -181,11 +215,11 @@ final class LitPicture {
     return out;
   }
 
-  private double[] shade(HouseScore score, Shot shot) {
+  private double[] shade(HouseScore score, int level, double steepness) {
     Relief[] relief = new Relief[house.surfaces().size()];
     for (SurfaceScore s : score.surfaces()) {
       int i = house.surfaces().indexOf(house.surface(s.surfaceId()));
-      relief[i] = new Relief(s.layout().joints(), shot.level());
+      relief[i] = new Relief(s.layout().joints(), level);
     }
     double[] out = new double[hits.length];
     double brightest = 0;
@@ -199,7 +233,7 @@ final class LitPicture {
       Vec2 slope =
           relief[hits[i].surface()] == null
               ? new Vec2(0, 0)
-              : relief[hits[i].surface()].slope(hits[i].at()).times(shot.steepness());
+              : relief[hits[i].surface()].slope(hits[i].at()).times(steepness);
       Vec3 tilted = f.n().minus(f.u().times(slope.x())).minus(f.v().times(slope.y())).unit();
       double diffuse = Math.max(0, grids[hits[i].surface()].at(hits[i].at()).dot(tilted));
       double beam = Math.max(0, sunlight[i].dot(tilted));

@@ -104,7 +104,8 @@ final class ReportBody {
       html.leaf(
           "p",
           "The worst moment of the year, seen from where it shows most. The steeper pictures are not"
-              + " how it looks: they tell where to look. Sheen is left out.",
+              + " how it looks: they tell where to look. Contrast is true at the worst place, sheen"
+              + " included; elsewhere sheen is left out.",
           "class",
           "facts");
     }

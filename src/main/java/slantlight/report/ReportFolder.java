@@ -1,6 +1,7 @@
 package slantlight.report;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
@@ -48,7 +49,7 @@ public final class ReportFolder {
    */
   public static List<Path> write(ReportData data, Path folder, Set<Part> parts) throws IOException {
     ReportFolder out = new ReportFolder(folder);
-    out.make(folder);
+    make(folder);
     out.file("report.html", ReportPage.forScreen(data));
     if (parts.contains(Part.DATA)) {
       out.file("score.json", ScoreJson.of(data.score(), data.verdicts(), data.made()));
@@ -105,11 +106,29 @@ public final class ReportFolder {
     written.add(path);
   }
 
-  private void make(Path path) throws IOException {
+  /**
+   * Makes the folder if needed and finds out whether it can be written to, so that nobody waits for
+   * a report that then has no place.
+   *
+   * @throws IOException with a message for the user if it cannot be used
+   */
+  public static void prepare(Path folder) throws IOException {
+    make(folder);
+    Path probe = folder.resolve(".slantlight-probe");
+    WholeFile.write(probe, "");
+    Files.delete(probe);
+  }
+
+  private static void make(Path path) throws IOException {
     if (Files.exists(path) && !Files.isDirectory(path)) {
       throw new IOException(path + ": a file has the name of the folder; choose another --out");
     }
-    Files.createDirectories(path);
+    try {
+      Files.createDirectories(path);
+    } catch (AccessDeniedException e) {
+      throw new IOException(
+          path + ": the folder cannot be made here; choose another --out or change the rights", e);
+    }
   }
 
   /** The name, with a number if it is taken. */

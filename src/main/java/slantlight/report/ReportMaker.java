@@ -32,6 +32,10 @@ public final class ReportMaker {
   private static final int PICTURE_WIDTH = 640;
   private static final int PICTURE_HEIGHT = 480;
   private static final double STEEPER = 8;
+
+  /** Contrast that nobody misses, even in a small picture. */
+  private static final double SEEN_AT_ONCE = 0.2;
+
   private static final int MOST_WINDOWS = 3;
   private static final int MOST_FREE = 3;
   private static final DateTimeFormatter DAY =
@@ -200,7 +204,8 @@ public final class ReportMaker {
             .findFirst()
             .orElse(4);
     List<LitPicture.Shot> shots = new ArrayList<>();
-    for (double steepness : new double[] {1, STEEPER}) {
+    double steeper = Math.min(STEEPER, SEEN_AT_ONCE / Math.max(1e-6, peak.contrast()));
+    for (double steepness : steeper < 2 ? new double[] {1} : new double[] {1, steeper}) {
       shots.add(new LitPicture.Shot(4, steepness));
       if (recommended > 4) {
         shots.add(new LitPicture.Shot(recommended, steepness));
@@ -212,17 +217,18 @@ public final class ReportMaker {
     for (int i = 0; i < shots.size(); i++) {
       LitPicture.Shot shot = shots.get(i);
       boolean real = shot.steepness() == 1;
+      String more = String.format(Locale.ROOT, "ridges %.0f times as steep", shot.steepness());
       String shows = Words.times(Showing.at(s, shot.level()));
       String what = label(s.surfaceId()) + " at level " + shot.level();
       out.add(
           new ReportData.Picture(
               png.get(i),
               what
-                  + (real ? ", as lit on " : ", ridges drawn eight times as steep, on ")
+                  + (real ? ", as lit on " : ", " + more + ", on ")
                   + Words.when(peak)
                   + ", showing "
                   + shows,
-              (real ? "As lit, at true strength: level " : "Ridges eight times as steep: level ")
+              (real ? "As lit, at true strength: level " : Answer.capital(more) + ": level ")
                   + shot.level()
                   + " ("
                   + shows

@@ -30,8 +30,9 @@ public final class SurfaceSheet {
   private static final double TOP = 17;
   private static final double MAX_WIDTH = 136;
   private static final double MAX_HEIGHT = 150;
-  private static final double FOOT = 31;
+  private static final double FOOT = 35;
   private static final double NEAR = 0.6;
+  private static final int LONGEST = 95;
 
   private final House house;
   private final SurfaceScore score;
@@ -428,9 +429,15 @@ public final class SurfaceSheet {
     pencil.text(
         LEFT + bar + 14,
         by + 1.2,
-        title() + " on paper; figures are showing at level 4, worst of" + " the year",
+        "1:" + map.denominator() + " on paper; figures: showing at level 4, worst of the year",
         2.7,
         Ink.SOFT);
+    pencil.label(LEFT, by + 6.5, shortened(title()), 2.9, Mark.Anchor.START, 0, Ink.LINE, true);
+  }
+
+  /** At most as long as the sheet is wide. */
+  private static String shortened(String text) {
+    return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "\u2026";
   }
 
   private static String range(Band band) {

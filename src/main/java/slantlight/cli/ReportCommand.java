@@ -1,0 +1,109 @@
+package slantlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slantlight.decide.Inspection;
+import slantlight.light.LightModel;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
+import slantlight.report.ReportData;
+import slantlight.report.ReportFolder;
+import slantlight.report.ReportMaker;
+import slantlight.score.HouseScore;
+import slantlight.score.ScoreOptions;
+import slantlight.score.Scorer;
+
+/** What goes to the client, the painter and the crew. */
+@Command(
+    name = "report",
+    description = {
+      "Write a report into a folder: report.html and report.pdf with the answer, the finish"
+          + " schedule, drawings to scale, calendars, reasons, quantities and cautions;",
+      "score.json, surfaces.csv and joints.csv; the drawings as SVG; the rooms as rooms.glb."
+    },
+    footer = {
+      "",
+      "Exit codes: 0 written, 1 faults in the scene, 2 command line not understood, 3 something"
+          + " could not be written.",
+      "Example: slantlight report scenes/one-room.json --out report"
+    })
+final class ReportCommand implements Callable<Integer> {
+  @Mixin private CommonOptions common;
+  @Mixin private ProgressOptions progress;
+
+  @Parameters(paramLabel = "SCENE", description = "Scene file (JSON).")
+  private Path scene;
+
+  @Option(
+      names = {"-o", "--out"},
+      required = true,
+      paramLabel = "FOLDER",
+      description = "Folder to write into; made if needed, other files in it are left alone.")
+  private Path out;
+
+  @Option(
+      names = "--parts",
+      split = ",",
+      paramLabel = "PART",
+      description = "Besides the page: ${COMPLETION-CANDIDATES} (default: all).")
+  private Set<ReportFolder.Part> parts = EnumSet.allOf(ReportFolder.Part.class);
+
+  @Option(
+      names = "--days",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Follow every N-th day of the year (default: ${DEFAULT-VALUE}, all).")
+  private int everyDays;
+
+  @Option(
+      names = "--step",
+      paramLabel = "MINUTES",
+      defaultValue = "10",
+      description = "Time step, a divisor of 1440 (default: ${DEFAULT-VALUE}).")
+  private int step;
+
+  @Override
+  public Integer call() throws IOException {
+    if (everyDays < 1 || everyDays > 366) {
+      throw CommandFailure.usage("--days " + everyDays + ": give a number from 1 to 366");
+    }
+    if (step < 1 || 1440 % step != 0) {
+      throw CommandFailure.usage(
+          "--step " + step + ": give minutes that divide a day, such as 5, 10, 15, 30 or 60");
+    }
+    SceneFile file = SceneFile.read(scene, common.err());
+    ReportFolder.prepare(out);
+    ReportData data;
+    try (ConsoleProgress bar = progress.open()) {
+      LightModel light = Transport.of(file.house(), TransportOptions.DEFAULT, bar);
+      ScoreOptions options =
+          ScoreOptions.standard()
+              .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, everyDays))
+              .withStep(step);
+      HouseScore score = Scorer.score(light, options, bar);
+      bar.at("the picture of the worst moment", 0);
+      data =
+          ReportMaker.of(
+              light, score, file.provenance(), Optional.empty(), Inspection.of(score, score));
+      bar.at("writing", 0.5);
+    }
+    List<Path> written = ReportFolder.write(data, out, parts);
+    written.stream()
+        .filter(p -> !p.getParent().endsWith("sheets"))
+        .forEach(p -> common.out().println("wrote " + p));
+    long sheets = written.stream().filter(p -> p.getParent().endsWith("sheets")).count();
+    if (sheets > 0) {
+      common.out().println("wrote " + sheets + " drawings to " + out.resolve("sheets"));
+    }
+    return ExitCode.OK;
+  }
+}
