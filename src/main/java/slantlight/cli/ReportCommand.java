@@ -12,6 +12,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slantlight.decide.Inspection;
+import slantlight.decide.Pricing;
+import slantlight.decide.ReducedScorer;
+import slantlight.decide.RemedyFinder;
+import slantlight.decide.RemedyStudy;
 import slantlight.light.LightModel;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
@@ -37,6 +41,9 @@ import slantlight.score.Scorer;
       "Example: slantlight report scenes/one-room.json --out report"
     })
 final class ReportCommand implements Callable<Integer> {
+  /** Shades and lamps studied; each costs the light of a house anew. */
+  private static final int HOUSE_WIDE = 1;
+
   @Mixin private CommonOptions common;
   @Mixin private ProgressOptions progress;
 
@@ -71,6 +78,11 @@ final class ReportCommand implements Callable<Integer> {
       description = "Time step, a divisor of 1440 (default: ${DEFAULT-VALUE}).")
   private int step;
 
+  @Option(
+      names = "--no-remedies",
+      description = "Do not weigh remedies: quicker, but without the chart of what money buys.")
+  private boolean noRemedies;
+
   @Override
   public Integer call() throws IOException {
     if (everyDays < 1 || everyDays > 366) {
@@ -90,10 +102,12 @@ final class ReportCommand implements Callable<Integer> {
               .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, everyDays))
               .withStep(step);
       HouseScore score = Scorer.score(light, options, bar);
+      Optional<RemedyStudy> study =
+          noRemedies ? Optional.empty() : Optional.of(study(light, score, options, bar));
+      List<Inspection> inspections =
+          Inspection.of(score, ReducedScorer.daylight(score, score.year(), weekly(), options, bar));
       bar.at("the picture of the worst moment", 0);
-      data =
-          ReportMaker.of(
-              light, score, file.provenance(), Optional.empty(), Inspection.of(score, score));
+      data = ReportMaker.of(light, score, file.provenance(), study, inspections);
       bar.at("writing", 0.5);
     }
     List<Path> written = ReportFolder.write(data, out, parts);
@@ -105,5 +119,17 @@ final class ReportCommand implements Callable<Integer> {
       common.out().println("wrote " + sheets + " drawings to " + out.resolve("sheets"));
     }
     return ExitCode.OK;
+  }
+
+  private static RemedyStudy study(
+      LightModel light, HouseScore score, ScoreOptions options, ConsoleProgress bar) {
+    List<String> targets = RemedyFinder.aboveLimit(score);
+    ReducedScorer scorer = ReducedScorer.of(light, score, targets, options);
+    return RemedyFinder.study(score, targets, scorer, new Pricing(score.house()), HOUSE_WIDE, bar);
+  }
+
+  /** A day a week, enough to name good days for a look. */
+  private static List<Integer> weekly() {
+    return ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, 7);
   }
 }

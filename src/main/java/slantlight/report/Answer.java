@@ -108,9 +108,17 @@ final class Answer {
       String free =
           money.free().isEmpty() ? "" : "First do what is free: " + join(money.free()) + "; then ";
       Optional<String> plan =
-          money.proposed().map(s -> "the proposed plan costs " + price(money, s.price()));
+          money
+              .proposed()
+              .map(
+                  s ->
+                      money.unit().startsWith("m")
+                          ? "the proposed plan adds " + price(money, s.price()) + " of work"
+                          : "the proposed plan costs "
+                              + price(money, s.price())
+                              + " over the house as it is");
       if (plan.isPresent()) {
-        return capital(free + plan.get() + " over the house as it is.") + left;
+        return capital(free + plan.get() + ".") + left;
       }
     }
     List<String> notes =

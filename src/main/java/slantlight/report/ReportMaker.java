@@ -2,13 +2,16 @@ package slantlight.report;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import slantlight.board.QuantityTakeoff;
 import slantlight.decide.BudgetPlan;
 import slantlight.decide.Inspection;
 import slantlight.decide.LampPlace;
+import slantlight.decide.Option;
 import slantlight.decide.Plan;
 import slantlight.decide.Pricing;
 import slantlight.decide.Remedy;
@@ -96,10 +99,14 @@ public final class ReportMaker {
 
   private ReportData.Money money(RemedyStudy study) {
     Pricing pricing = new Pricing(house);
-    List<Plan> frontier = BudgetPlan.of(study.menus()).frontier();
-    Optional<Plan> proposed = frontier.stream().filter(p -> p.excess() <= 1e-9).findFirst();
+    BudgetPlan solved = BudgetPlan.of(study.menus());
+    List<Plan> frontier = solved.frontier();
+    Plan best = solved.cheapest(Option::solves);
     Plan marked =
-        proposed.orElseGet(() -> frontier.isEmpty() ? null : frontier.get(frontier.size() - 1));
+        frontier.stream()
+            .filter(p -> p.price() >= best.price())
+            .findFirst()
+            .orElseGet(() -> frontier.get(frontier.size() - 1));
     double unit = pricing.byArea() ? 0.1 : 1;
     List<FrontierSheet.Step> steps =
         frontier.stream()
@@ -108,16 +115,18 @@ public final class ReportMaker {
                     new FrontierSheet.Step(
                         p.price() * unit, p.excess(), words(p), p.equals(marked)))
             .toList();
-    List<String> proposal = marked == null ? List.of() : lines(marked);
-    List<String> free =
-        study.lines().stream()
-            .filter(l -> l.free() && l.after() < l.before() && l.level() <= 4)
-            .map(l -> label(l.surfaceId()) + ": " + l.words())
-            .distinct()
-            .limit(MOST_FREE)
-            .toList();
+    List<String> proposal = lines(marked);
+    Map<String, String> free = new LinkedHashMap<>();
+    study.lines().stream()
+        .filter(l -> l.free() && l.after() < l.before() && l.level() <= 4)
+        .filter(l -> l.changes().size() == 1)
+        .forEach(
+            l -> free.putIfAbsent(l.surfaceId(), l.words() + " (" + label(l.surfaceId()) + ")"));
     return new ReportData.Money(
-        pricing.byArea() ? "m\u00b2" : pricing.unit(), steps, proposal, free);
+        pricing.byArea() ? "m\u00b2" : pricing.unit(),
+        steps,
+        proposal,
+        free.values().stream().limit(MOST_FREE).toList());
   }
 
   private String words(Plan plan) {

@@ -131,7 +131,7 @@ public final class ReportPage {
     light.append("--desk:#f6f3ec;--rule:#d9d3c6;");
     light.append("--on-quiet:#22282c;--on-trace:#22282c;--on-plain:#ffffff;--on-loud:#ffffff;");
     dark.append("--desk:#14191d;--rule:#3a4248;");
-    dark.append("--on-quiet:#f2eee4;--on-trace:#14191d;--on-plain:#14191d;--on-loud:#14191d;");
+    dark.append("--on-quiet:#f2eee4;--on-trace:#ffffff;--on-plain:#14191d;--on-loud:#14191d;");
     return ":root{"
         + light
         + "}\n@media (prefers-color-scheme:dark){:root:not([data-theme=light]){"

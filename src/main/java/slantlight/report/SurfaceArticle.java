@@ -105,7 +105,7 @@ final class SurfaceArticle {
                   + "). The stricter stands.");
           v.notes().forEach(n -> out.add(Answer.capital(n) + (n.endsWith(".") ? "" : ".")));
         });
-    out.add("Boards: " + score.layout().reason());
+    out.add(score.layout().reason());
     return out;
   }
 
