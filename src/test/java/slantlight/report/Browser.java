@@ -166,12 +166,10 @@ final class Browser implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() {
     socket.abort();
     process.destroy();
-    if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-      process.destroyForcibly();
-    }
+    process.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).join();
   }
 
   private final class Listener implements WebSocket.Listener {

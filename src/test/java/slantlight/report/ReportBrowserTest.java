@@ -63,7 +63,7 @@ class ReportBrowserTest {
   }
 
   @AfterAll
-  static void stop() throws Exception {
+  static void stop() {
     if (browser != null) {
       browser.close();
     }
