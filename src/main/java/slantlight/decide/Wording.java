@@ -19,6 +19,9 @@ final class Wording {
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+  /** Steepest angle to the surface that is called grazing. */
+  private static final double GRAZING_DEG = 25;
+
   private final House house;
 
   Wording(House house) {
@@ -45,7 +48,12 @@ final class Wording {
       out.append(String.format(Locale.ROOT, "; level %d%s%.1f", level, verb, left));
     }
     if (level >= 3 && left > limit) {
+      double hours = Showing.hours(score, Math.max(3, level), Band.of(limit));
       out.append(String.format(Locale.ROOT, ", above the room's limit of %.1f", limit));
+      out.append(
+          hours < 1
+              ? " for minutes a year"
+              : String.format(Locale.ROOT, " for %,.0f hours a year", hours));
     }
     return out.append('.').toString();
   }
@@ -82,10 +90,15 @@ final class Wording {
     return "on " + DAY.format(at) + " at " + HOUR.format(at);
   }
 
-  /** Such as "ground light through the south slider grazes it at 8 degrees". */
+  /**
+   * Such as "ground light through the south slider grazes it at 8 degrees". Light that comes in
+   * more steeply is not called grazing: it shows a joint by the paint's sheen or by its own
+   * strength.
+   */
   static String light(Peak peak) {
-    String at =
-        String.format(Locale.ROOT, " grazes it at %.0f degrees", Math.toDegrees(peak.grazing()));
+    double degrees = Math.toDegrees(peak.grazing());
+    String verb = degrees <= GRAZING_DEG ? " grazes it at " : " meets it at ";
+    String at = verb + String.format(Locale.ROOT, "%.0f degrees", degrees);
     return peak.source().kind() == SourceKind.BOUNCE
         ? "light bounced by the room"
         : peak.source().label() + at;

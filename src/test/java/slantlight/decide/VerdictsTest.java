@@ -56,7 +56,8 @@ class VerdictsTest {
     Verdict v = Verdicts.of(show, HandScores.score(show, CEILING, 9, 7, 1.4));
     assertThat(v.level()).isEqualTo(5);
     assertThat(v.unsolved()).isTrue();
-    assertThat(v.reason()).endsWith("level 5 leaves 1.4, above the room's limit of 1.0.");
+    assertThat(v.reason())
+        .endsWith("level 5 leaves 1.4, above the room's limit of 1.0 for 400 hours a year.");
   }
 
   @ParameterizedTest
