@@ -1,6 +1,7 @@
 package slantlight.view;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,14 +18,19 @@ import slantlight.score.SurfaceScore;
 
 /** The geometry that is drawn, cut into triangles once per scene. */
 final class HouseShape {
-  /** Largest cell of a surface, m. */
-  private static final double STEP = 0.5;
+  /** Largest cell of the grid on which light is known, m. */
+  private static final double STEP = 0.6;
+
+  /** Largest cell of the surfaces drawn as lit, m: fine enough for a sheen's highlight. */
+  private static final double FINE = 0.25;
 
   /** Pieces into which a joint is cut along its length. */
   private static final double PIECE = 0.25;
 
   private final Map<String, SurfaceGrid> grids = new LinkedHashMap<>();
+  private final Map<String, SurfaceGrid> fine = new HashMap<>();
   private final List<Band> bands = new ArrayList<>();
+  private final Map<String, RidgeStrips> strips = new HashMap<>();
   private final Vec3 low;
   private final Vec3 high;
 
@@ -92,6 +98,22 @@ final class HouseShape {
 
   SurfaceGrid grid(Surface s) {
     return grids.get(s.id());
+  }
+
+  /** A finer cut of a surface, for shading at its corners. */
+  SurfaceGrid fine(Surface s) {
+    return fine.computeIfAbsent(s.id(), id -> new SurfaceGrid(s.face(), FINE));
+  }
+
+  /** Ridges of a surface at a level, cut once; empty when the surface has no joints. */
+  Optional<RidgeStrips> strips(ViewModel model, Surface s, int level) {
+    return model
+        .score(s.id())
+        .filter(score -> !score.joints().isEmpty())
+        .map(
+            score ->
+                strips.computeIfAbsent(
+                    s.id() + " " + level, k -> new RidgeStrips(s, score, level)));
   }
 
   List<Band> bands() {

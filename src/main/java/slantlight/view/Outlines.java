@@ -74,6 +74,10 @@ final class Outlines {
     return out;
   }
 
+  static Geometry point(Vec2 p) {
+    return FACTORY.createPoint(new Coordinate(p.x(), p.y()));
+  }
+
   /** Cuts a region into triangles, each counter-clockwise. */
   static void triangles(Geometry g, Consumer<Vec2[]> each) {
     for (Polygon p : polygons(g)) {

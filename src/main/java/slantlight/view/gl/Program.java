@@ -18,6 +18,7 @@ import static org.lwjgl.opengl.GL20C.glGetUniformLocation;
 import static org.lwjgl.opengl.GL20C.glLinkProgram;
 import static org.lwjgl.opengl.GL20C.glShaderSource;
 import static org.lwjgl.opengl.GL20C.glUniform1f;
+import static org.lwjgl.opengl.GL20C.glUniform1fv;
 import static org.lwjgl.opengl.GL20C.glUniform1i;
 import static org.lwjgl.opengl.GL20C.glUniform2f;
 import static org.lwjgl.opengl.GL20C.glUniform3f;
@@ -105,6 +106,12 @@ public final class Program implements AutoCloseable {
 
   public Program set(String name, double v) {
     glUniform1f(place(name), (float) v);
+    return this;
+  }
+
+  /** Sets an array of floats. */
+  public Program set(String name, float[] values) {
+    glUniform1fv(place(name), values);
     return this;
   }
 
