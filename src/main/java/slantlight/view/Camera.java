@@ -73,6 +73,12 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
     return new Camera(place, azimuth, altitude, fieldOfView);
   }
 
+  /** With a field of view of that share of this one's. */
+  Camera zoomed(double share) {
+    double field = Math.max(0.12, Math.min(1.5, fieldOfView * share));
+    return new Camera(eye, azimuth, altitude, field);
+  }
+
   Matrix4f matrix(double aspect) {
     Vector3f e = new Vector3f((float) eye.x(), (float) eye.y(), (float) eye.z());
     Vec3 f = forward();

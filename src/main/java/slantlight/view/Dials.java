@@ -21,6 +21,13 @@ final class Dials {
     stage.strength = next(STRENGTHS, stage.strength);
   }
 
+  /** The level shown, 3 to 5; the other half shows the next one up, or 3 beside 5. */
+  static void level(Stage stage) {
+    List<Integer> levels = List.of(3, 4, 5);
+    stage.level = next(levels, stage.level);
+    stage.otherLevel = next(levels, stage.level);
+  }
+
   /** No split, two levels, two paints. */
   static void split(Stage stage) {
     stage.split = next(List.of(Stage.Split.values()), stage.split);

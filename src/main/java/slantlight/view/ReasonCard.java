@@ -25,7 +25,7 @@ final class ReasonCard {
   }
 
   void draw(Box pane, ViewModel model, Stage stage, Almanac house) {
-    canvas.panel(pane, Palette.SHEET, 0);
+    canvas.panel(pane, Palette.SHEET, 1, 0);
     canvas.fill(pane.top(1), Palette.RULE);
     Box box = pane.inset(16, 10);
     Optional<JointScore> joint = stage.joint.flatMap(model::joint);

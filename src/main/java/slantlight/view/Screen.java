@@ -12,6 +12,7 @@ import static org.lwjgl.opengl.GL11C.glScissor;
 import static org.lwjgl.opengl.GL11C.glViewport;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import slantlight.view.draw.Box;
@@ -30,11 +31,26 @@ final class Screen implements AutoCloseable {
   private final SheetPane sheets = new SheetPane(canvas, hits);
   private final ReasonCard card = new ReasonCard(canvas, hits);
   private final Legend legend = new Legend(canvas, hits);
+  private final Presentation presentation = new Presentation(canvas);
+  private final KeyCard keyCard = new KeyCard(canvas);
+  private final Notes notes = new Notes(canvas);
+  private final LitHouse lit = new LitHouse();
   private ViewModel model;
   private HouseShape shape;
   private List<Object> filledFor = List.of();
+  private List<Stop> stops = List.of();
+  private Optional<LitMoment> moment = Optional.empty();
+  private Box picture = new Box(0, 0, 0, 0);
+  private String working = "";
+  private final int samples;
 
-  Screen(ViewModel model) {
+  /**
+   * A screen for the current context.
+   *
+   * @param samples samples a pixel of the as-lit picture
+   */
+  Screen(ViewModel model, int samples) {
+    this.samples = samples;
     show(model);
   }
 
@@ -42,7 +58,29 @@ final class Screen implements AutoCloseable {
   void show(ViewModel next) {
     model = next;
     shape = new HouseShape(next);
+    stops = Stop.all(next);
     filledFor = List.of();
+    moment = Optional.empty();
+  }
+
+  /** Shows surfaces under this light from now on. */
+  void light(LitMoment next) {
+    moment = Optional.of(next);
+    lit.fill(model, shape, next);
+  }
+
+  /** Says what is being computed; empty when nothing is. */
+  void working(String words) {
+    working = words;
+  }
+
+  /** Where the room picture of the last frame is, layout units. */
+  Box picture() {
+    return picture;
+  }
+
+  ViewModel model() {
+    return model;
   }
 
   HouseShape shape() {
@@ -75,10 +113,23 @@ final class Screen implements AutoCloseable {
       painted.fill(model, shape, stage, colours);
       filledFor = wanted;
     }
-    clear(Palette.PAPER);
-    if (at.room().w() > 0) {
-      room(at.room(), target, stage, scale);
+    clear(stage.presenting ? Palette.NIGHT : Palette.PAPER);
+    picture = stage.presenting ? Presentation.picture(canvas.whole()) : at.room();
+    if (picture.w() > 0) {
+      room(picture, target, stage, scale);
     }
+    if (stage.presenting) {
+      presentation.draw(canvas.whole(), stops, stage);
+    } else {
+      parts(at, stage, colours);
+    }
+    if (stage.keyCard) {
+      keyCard.draw(canvas.whole());
+    }
+    canvas.end();
+  }
+
+  private void parts(Arrangement at, Stage stage, JointColours colours) {
     Almanac almanac = new Almanac(model, stage.surface.filter(s -> model.score(s).isPresent()));
     bar.draw(at.bar(), model, stage, almanac.worst());
     ribbons.draw(at.ribbons(), model.house(), almanac, stage);
@@ -89,10 +140,21 @@ final class Screen implements AutoCloseable {
     if (at.card().w() > 0) {
       card.draw(at.card(), model, stage, new Almanac(model, Optional.empty()));
       canvas.fill(
-          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()), Palette.RULE);
+          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()),
+          Palette.RULE);
     }
-    legend.draw(at.legend(), stage, Optional.empty());
-    canvas.end();
+    legend.draw(at.legend(), stage, tone());
+    notes.draw(at.room().w() > 0 ? at.room() : at.sheet(), stage, working);
+  }
+
+  /** How the as-lit picture turns luminance into screen values. */
+  private Optional<String> tone() {
+    return moment.map(
+        m ->
+            String.format(
+                Locale.ROOT,
+                "white is %,.0f cd/m²; true to 80 %% of it, then a soft shoulder",
+                lit.white()));
   }
 
   private static void clear(int rgb) {
@@ -109,14 +171,33 @@ final class Screen implements AutoCloseable {
     glViewport(x, y, w, h);
     glEnable(GL_SCISSOR_TEST);
     glScissor(x, y, w, h);
-    clear(0xefebe2);
-    painted.draw(stage.camera, w, h, scale);
+    if (stage.look == Stage.Look.AS_LIT && moment.isPresent()) {
+      lit.draw(target, new int[] {x, y, w, h}, stage.camera, halves(stage), stage.strength, samples);
+    } else {
+      clear(0xefebe2);
+      painted.draw(stage.camera, w, h, scale);
+    }
     glDisable(GL_SCISSOR_TEST);
     glViewport(0, 0, target.width(), target.height());
   }
 
+  private static List<LitHouse.Half> halves(Stage stage) {
+    return switch (stage.split) {
+      case NONE -> List.of(new LitHouse.Half(stage.level, stage.swatch));
+      case LEVELS ->
+          List.of(
+              new LitHouse.Half(stage.level, stage.swatch),
+              new LitHouse.Half(stage.otherLevel, stage.swatch));
+      case PAINTS ->
+          List.of(
+              new LitHouse.Half(stage.level, Optional.empty()),
+              new LitHouse.Half(stage.level, stage.swatch));
+    };
+  }
+
   @Override
   public void close() {
+    lit.close();
     painted.close();
     canvas.close();
   }

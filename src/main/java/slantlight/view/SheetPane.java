@@ -34,7 +34,7 @@ final class SheetPane {
   }
 
   void draw(Box pane, ViewModel model, Stage stage, JointColours colours, Sheet sheet) {
-    canvas.panel(pane, Palette.SHEET, 0);
+    canvas.panel(pane, Palette.SHEET, 1, 0);
     Box box = drawing(pane);
     Box head = pane.inset(16, 8).top(24);
     canvas.textThatFits(

@@ -44,6 +44,13 @@ final class Stage {
     PAINTS
   }
 
+  /** What is played by itself. */
+  enum Play {
+    NO,
+    DAY,
+    YEAR
+  }
+
   Look look = Look.RISK;
   Measure measure = Measure.YEAR;
   Panes panes = Panes.BOTH;
@@ -63,7 +70,7 @@ final class Stage {
 
   ZonedDateTime time;
   Weather weather = Weather.CLEAR;
-  boolean playing;
+  Play playing = Play.NO;
 
   Optional<String> surface = Optional.empty();
   Optional<String> joint = Optional.empty();

@@ -1,6 +1,8 @@
 package slantlight.view;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import slantlight.board.Joint;
@@ -25,6 +27,23 @@ public record ViewModel(
     ToDoubleFunction<Joint> featherWidth) {
   public ViewModel {
     verdicts = List.copyOf(verdicts);
+  }
+
+  /** A house of which nothing is known yet. */
+  static ViewModel unscored(House house) {
+    return new ViewModel(house, Optional.empty(), List.of(), j -> 0.3);
+  }
+
+  /** A scored house, each joint as wide as it is finished at its surface's level. */
+  static ViewModel of(HouseScore score, List<Verdict> verdicts) {
+    Map<String, Integer> levels = new HashMap<>();
+    verdicts.forEach(v -> levels.put(v.surfaceId(), Math.max(3, v.level())));
+    return new ViewModel(
+        score.house(),
+        Optional.of(score),
+        verdicts,
+        j ->
+            RidgeStrips.ridge(j, levels.getOrDefault(surfaceOf(j.id()), 4)).crown().width());
   }
 
   /** The score of a surface, if it has one. */

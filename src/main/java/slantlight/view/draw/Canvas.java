@@ -105,10 +105,10 @@ public final class Canvas implements AutoCloseable {
     return List.copyOf(placed);
   }
 
-  /** Fills a panel that hides what is under it: type there no longer counts as placed. */
-  public void panel(Box b, int rgb, double radius) {
+  /** Fills a panel over what was drawn: type under it no longer counts as placed. */
+  public void panel(Box b, int rgb, double alpha, double radius) {
     placed.removeIf(p -> b.overlaps(p.bounds(), 0));
-    fill(b, rgb, 1, radius);
+    fill(b, rgb, alpha, radius);
   }
 
   public void fill(Box b, int rgb) {

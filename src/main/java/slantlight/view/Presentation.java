@@ -1,0 +1,93 @@
+package slantlight.view;
+
+import java.util.List;
+import slantlight.score.Band;
+import slantlight.view.draw.Box;
+import slantlight.view.draw.Canvas;
+import slantlight.view.draw.Palette;
+import slantlight.view.draw.Type;
+
+/** Large type over a dark ground: one stop at a time, for a client across the table. */
+final class Presentation {
+  private static final double BAND = 176;
+  private final Canvas canvas;
+
+  Presentation(Canvas canvas) {
+    this.canvas = canvas;
+  }
+
+  /** The picture's part of the window. */
+  static Box picture(Box whole) {
+    return whole.aboveBottom(band(whole));
+  }
+
+  private static double band(Box whole) {
+    return Math.min(BAND, whole.h() * 0.3);
+  }
+
+  void draw(Box whole, List<Stop> stops, Stage stage) {
+    Box band = whole.bottom(band(whole));
+    canvas.fill(band, Palette.NIGHT);
+    Box box = band.inset(40, 18);
+    if (stops.isEmpty()) {
+      canvas.text(
+          box.top(36),
+          Type.strong(28).in(Palette.CHALK),
+          Canvas.Align.LEFT,
+          "Nothing shows in this house");
+      return;
+    }
+    Stop stop = stops.get(Math.min(stage.stop, stops.size() - 1));
+    Box side = box.right(250);
+    Box main = box.leftOf(280);
+    Band b = Band.of(stop.peak().showing());
+    Box chip = main.top(34).left(86).centred(86, 30);
+    canvas.fill(chip, Palette.of(b), 1, 6);
+    boolean dark = b == Band.PLAIN || b == Band.LOUD;
+    canvas.text(
+        chip,
+        Type.strong(19).in(dark ? Palette.CHALK : Palette.INK),
+        Canvas.Align.CENTRE,
+        Wordings.band(b));
+    if (b == Band.LOUD) {
+      canvas.frame(chip, Palette.SOFT_CHALK, 1, 6);
+    }
+    canvas.textThatFits(
+        main.top(34).rightOf(102),
+        Type.strong(29).in(Palette.CHALK),
+        Canvas.Align.LEFT,
+        List.of(stop.surface().label()));
+    sentence(main.underTop(44), stop.sentence());
+    canvas.text(
+        side.top(34),
+        Type.strong(25).in(Palette.CHALK),
+        Canvas.Align.RIGHT,
+        "Level " + stop.level());
+    canvas.text(
+        side.underTop(42).top(24),
+        Type.plain(19).in(Palette.CHALK),
+        Canvas.Align.RIGHT,
+        Wordings.shortDate(stage.time) + ", " + Wordings.clock(stage.time));
+    canvas.text(
+        side.underTop(68).top(22),
+        Type.plain(16).in(Palette.SOFT_CHALK),
+        Canvas.Align.RIGHT,
+        Legend.strength(stage));
+    canvas.text(
+        side.bottom(22),
+        Type.plain(16).in(Palette.SOFT_CHALK),
+        Canvas.Align.RIGHT,
+        (Math.min(stage.stop, stops.size() - 1) + 1) + " of " + stops.size());
+  }
+
+  /** The sentence as large as all of it fits. */
+  private void sentence(Box room, String text) {
+    for (double size : new double[] {23, 21, 19, 17, 15, 13}) {
+      Type type = Type.plain(size).in(Palette.CHALK);
+      if (canvas.lines(type, text, room.w()).size() * type.line() <= room.h()) {
+        canvas.paragraph(room, type, text);
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,157 @@
+package slantlight.view;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import slantlight.light.LightModel;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
+import slantlight.scene.House;
+import slantlight.sky.Weather;
+import slantlight.units.Progress;
+
+/**
+ * Computes beside the drawing thread: first the light between the surfaces, then the scores, and
+ * in between the light of the moment and rooms that are looked at. What is done is picked up by
+ * {@link #take}.
+ */
+final class Workshop implements AutoCloseable {
+  /** Rooms whose light is kept; a large room takes about 100 MB. */
+  private static final int ROOMS = 3;
+
+  /** Scores a house from its light; the real one is the score package's. */
+  @FunctionalInterface
+  interface Scoring {
+    ViewModel score(LightModel light, Progress progress);
+  }
+
+  /** A moment wanted in a room. */
+  private record Wanted(String roomId, ZonedDateTime time, Weather weather) {}
+
+  private final ExecutorService lightThread = thread("light");
+  private final ExecutorService scoreThread = thread("score");
+  private final AtomicReference<ViewModel> model = new AtomicReference<>();
+  private final AtomicReference<LitMoment> moment = new AtomicReference<>();
+  private final AtomicReference<Wanted> wanted = new AtomicReference<>();
+  private final Map<String, RoomField> rooms = new LinkedHashMap<>();
+  private final Moments moments;
+  private final HouseShape shape;
+  private final House house;
+  private final Scoring scoring;
+  private volatile LightModel light;
+  private volatile String working = "";
+  private volatile String failure = "";
+  private volatile boolean closed;
+  private Wanted last;
+
+  Workshop(House house, Scoring scoring) {
+    this.house = house;
+    this.scoring = scoring;
+    moments = new Moments(house);
+    shape = new HouseShape(new ViewModel(house, Optional.empty(), List.of(), j -> 0));
+    run(lightThread, this::prepare);
+  }
+
+  private static ExecutorService thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread t = new Thread(task, name);
+          t.setDaemon(true);
+          return t;
+        });
+  }
+
+  private void run(ExecutorService on, Runnable work) {
+    on.execute(
+        () -> {
+          try {
+            work.run();
+          } catch (CancellationException e) {
+            working = "";
+          } catch (RuntimeException e) {
+            failure = "Computing failed: " + e.getMessage();
+            working = "";
+          }
+        });
+  }
+
+  private void prepare() {
+    light = Transport.of(house, TransportOptions.DEFAULT, this::progress);
+    run(scoreThread, this::score);
+  }
+
+  private void score() {
+    model.set(scoring.score(light, this::progress));
+    working = "";
+  }
+
+  private void progress(String stage, double share) {
+    if (closed) {
+      throw new CancellationException();
+    }
+    working = stage + ", " + Math.round(100 * share) + " %";
+  }
+
+  /** Asks for the light of a moment in a room; only the newest wish is worked on. */
+  void want(String roomId, ZonedDateTime time, Weather weather) {
+    Wanted next = new Wanted(roomId, time, weather);
+    if (next.equals(last)) {
+      return;
+    }
+    last = next;
+    if (wanted.getAndSet(next) == null) {
+      run(lightThread, this::lightWanted);
+    }
+  }
+
+  private void lightWanted() {
+    Wanted now = wanted.getAndSet(null);
+    if (now != null && light != null) {
+      moment.set(lit(now.roomId(), now.time(), now.weather()));
+    }
+  }
+
+  private LitMoment lit(String roomId, ZonedDateTime time, Weather weather) {
+    RoomField field = rooms.remove(roomId);
+    if (field == null) {
+      if (rooms.size() >= ROOMS) {
+        rooms.remove(rooms.keySet().iterator().next());
+      }
+      field = new RoomField(light, shape, roomId, this::progress);
+      working = "";
+    }
+    rooms.put(roomId, field);
+    return LitMoment.of(light, new ArrayList<>(rooms.values()), moments.at(time, weather));
+  }
+
+  /** Hands over what was finished since the last call. */
+  void take(Consumer<ViewModel> newModel, Consumer<LitMoment> newMoment) {
+    Optional.ofNullable(model.getAndSet(null)).ifPresent(newModel);
+    Optional.ofNullable(moment.getAndSet(null)).ifPresent(newMoment);
+  }
+
+  /** What is being computed, for the user; empty when nothing is. */
+  String working() {
+    return working;
+  }
+
+  /** What went wrong, for the user; empty when nothing did. */
+  String failure() {
+    return failure;
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+    lightThread.shutdownNow();
+    scoreThread.shutdownNow();
+  }
+}
