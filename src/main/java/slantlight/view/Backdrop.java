@@ -40,8 +40,9 @@ final class Backdrop implements AutoCloseable {
   private final Mesh mesh = new Mesh(3, 4);
   private final Mesh holes = new Mesh(3, 4);
 
-  void fill(SkyState sky, HouseShape shape, House house) {
-    windows(house);
+  void fill(LitMoment moment, HouseShape shape, House house) {
+    windows(moment, house);
+    SkyState sky = moment.state().sky();
     Vertices out = new Vertices(7);
     Vec3 middle = shape.middle();
     double ground =
@@ -83,13 +84,14 @@ final class Backdrop implements AutoCloseable {
     mesh.fill(out.data(), out.index());
   }
 
-  private void windows(House house) {
+  private void windows(LitMoment moment, House house) {
     Vertices out = new Vertices(7);
     for (Opening o : house.openings()) {
-      if (o.kind() != OpeningKind.PASSAGE) {
+      if (o.kind() != OpeningKind.PASSAGE && moment.cones().containsKey(o.surfaceId())) {
+        Vec3 back = o.face().frame().n().times(-Math.max(0, o.revealDepth()));
         int first = out.vertices();
         for (Vec3 p : o.face().corners()) {
-          out.add(p).add(0, 0);
+          out.add(p.plus(back)).add(0, 0);
         }
         for (int i = 2; i < o.face().outer().size(); i++) {
           out.index(first);

@@ -2,6 +2,8 @@ package slantlight.view;
 
 import java.util.List;
 import java.util.Optional;
+import slantlight.geom.Face;
+import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.Eye;
@@ -210,20 +212,26 @@ final class Controls {
   }
 
   private void nextRoom() {
-    List<Room> rooms = model.house().rooms();
+    List<String> rooms = model.house().rooms().stream().map(Room::id).toList();
     room = (room + 1) % rooms.size();
-    Room r = rooms.get(room);
-    Vec2 c = new slantlight.geom.Face(
-            slantlight.geom.Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), r.outline(), List.of())
-        .centroid();
-    double x = r.outline().stream().mapToDouble(Vec2::x).min().orElseThrow();
-    double y = r.outline().stream().mapToDouble(Vec2::y).min().orElseThrow();
-    Vec2 corner = new Vec2(x, y);
-    Vec2 stand = c.lerp(corner, 0.45);
+    standIn(rooms.get(room));
+  }
+
+  /** Stands in a room a little toward one corner, looking across it. */
+  void standIn(String roomId) {
+    Room r = model.house().room(roomId);
+    Vec2 middle =
+        Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), r.outline()).centroid();
+    Vec2 corner =
+        new Vec2(
+            r.outline().stream().mapToDouble(Vec2::x).min().orElseThrow(),
+            r.outline().stream().mapToDouble(Vec2::y).min().orElseThrow());
+    Vec2 stand = middle.lerp(corner, 0.45);
+    Vec2 far = middle.plus(middle.minus(corner).times(0.9));
+    double z = r.floor() + Walker.EYE;
     outside = false;
-    Vec3 e = new Vec3(stand.x(), stand.y(), r.floor() + Walker.EYE);
-    Vec2 far = c.plus(c.minus(corner).times(0.9));
-    stage.camera = Camera.from(e, new Vec3(far.x(), far.y(), r.floor() + Walker.EYE + 0.25));
+    stage.camera =
+        Camera.from(new Vec3(stand.x(), stand.y(), z), new Vec3(far.x(), far.y(), z + 0.25));
   }
 
   private void nextEye() {

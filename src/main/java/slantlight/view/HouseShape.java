@@ -19,7 +19,7 @@ import slantlight.score.SurfaceScore;
 /** The geometry that is drawn, cut into triangles once per scene. */
 final class HouseShape {
   /** Largest cell of the grid on which light is known, m. */
-  private static final double STEP = 0.6;
+  private static final double STEP = 0.75;
 
   /** Largest cell of the surfaces drawn as lit, m: fine enough for a sheen's highlight. */
   private static final double FINE = 0.25;

@@ -75,6 +75,7 @@ final class LitHouse implements AutoCloseable {
   private final List<BeamRun> beamRuns = new ArrayList<>();
   private final Map<Paint, Map<Double, CoatTable>> coats = new HashMap<>();
   private final Backdrop backdrop = new Backdrop();
+  private final Reveals reveals = new Reveals();
   private ViewModel model;
   private HouseShape shape;
   private LitMoment moment;
@@ -104,7 +105,8 @@ final class LitHouse implements AutoCloseable {
     for (Surface s : model.house().surfaces()) {
       for (Vec2 p : shape.fine(s).points()) {
         double lux = values.add(s, shape.grid(s), p);
-        if (s.kind() != SurfaceKind.FLOOR && lux > 0) {
+        boolean counts = next.room().isEmpty() || next.room().get().equals(s.roomId());
+        if (counts && s.kind() != SurfaceKind.FLOOR && lux > 0) {
           logSum += Math.log(lux * s.paint().lrv() / Math.PI);
           weight++;
         }
@@ -114,7 +116,8 @@ final class LitHouse implements AutoCloseable {
     exposure = weight == 0 ? 1 : KEY / Math.exp(logSum / weight);
     ridges.values().forEach(r -> r.fill(next.cones()));
     patches();
-    backdrop.fill(next.state().sky(), shape, model.house());
+    backdrop.fill(next, shape, model.house());
+    reveals.fill(next, shape, model.house());
   }
 
   private void surfaces() {
@@ -221,11 +224,13 @@ final class LitHouse implements AutoCloseable {
     baseCones.bind(1);
     lit.use().set("cones", 1).set("camera", matrix).set("eye", eye).set("exposure", exposure);
     for (Run run : baseRuns.values()) {
-      if (surface(lit, run.surface(), eye)) {
+      boolean known = moment.cones().containsKey(run.surface().id());
+      if (known && surface(lit, run.surface(), eye)) {
         coat(paint(run.surface(), half), 0).set(lit, "paper");
         base.draw(GL_TRIANGLES, run.first(), run.count());
       }
     }
+    reveals.draw(matrix, exposure);
     backdrop.draw(matrix, exposure);
     glDepthMask(false);
     glEnable(GL_BLEND);
@@ -321,6 +326,7 @@ final class LitHouse implements AutoCloseable {
     beams.close();
     empty.close();
     backdrop.close();
+    reveals.close();
     ridges.values().forEach(RidgeMesh::close);
     if (buffer != null) {
       buffer.close();

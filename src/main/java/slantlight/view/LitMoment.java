@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.light.LightModel;
@@ -16,8 +17,10 @@ import slantlight.light.SamplePoint;
  *
  * @param cones by surface, as {@link RoomField#at} gives them
  * @param beams the sun's own beam
+ * @param room the room whose brightness the picture is set for; empty means all that are ready
  */
-record LitMoment(LightState state, Map<String, float[]> cones, List<Beam> beams) {
+record LitMoment(
+    LightState state, Map<String, float[]> cones, List<Beam> beams, Optional<String> room) {
   /**
    * A sun patch with what comes through.
    *
@@ -26,15 +29,19 @@ record LitMoment(LightState state, Map<String, float[]> cones, List<Beam> beams)
   record Beam(SunPatch patch, double normalLux) {}
 
   /** The moment in the rooms that are ready. */
-  static LitMoment of(LightModel light, Collection<RoomField> rooms, LightState state) {
+  static LitMoment of(
+      LightModel light, Collection<RoomField> rooms, LightState state, Optional<String> room) {
     Map<String, float[]> cones = new LinkedHashMap<>();
-    for (RoomField room : rooms) {
-      cones.putAll(room.at(state));
+    for (RoomField field : rooms) {
+      cones.putAll(field.at(state));
     }
     List<Beam> beams = new ArrayList<>();
     Vec3 sun = state.sky().sun();
     if (state.sky().sunNormalLux() > 0 && sun.z() > 0) {
       for (SunPatch p : SunPatch.all(light.house(), sun)) {
+        if (!cones.containsKey(p.surface().id())) {
+          continue;
+        }
         Frame f = p.surface().face().frame();
         SamplePoint at =
             new SamplePoint(
@@ -45,6 +52,6 @@ record LitMoment(LightState state, Map<String, float[]> cones, List<Beam> beams)
         }
       }
     }
-    return new LitMoment(state, cones, beams);
+    return new LitMoment(state, cones, beams, room);
   }
 }

@@ -91,8 +91,8 @@ final class Ribbons {
 
   /** Edges on whole layout units, so that neighbours leave no seam. */
   private static Box snapped(Box b) {
-    double x = Math.round(b.x());
-    return new Box(x, b.y(), Math.round(b.right()) - x, b.h());
+    double x = Math.round(b.x() + 1e-6);
+    return new Box(x, b.y(), Math.round(b.right() + 1e-6) - x, b.h());
   }
 
   private static int skyColour(double altitude) {

@@ -31,9 +31,15 @@ record Sheet(String title, List<Surface> parts, boolean plan, Vec2 low, Vec2 hig
         return drawn("Elevation: " + s.label(), List.of(s), false);
       }
     }
+    Optional<String> room = surfaceId.map(id -> house.surface(id).roomId());
     List<Surface> ceilings =
-        house.surfaces().stream().filter(s -> s.face().frame().n().z() < -0.2).toList();
-    return drawn("Reflected ceiling plan", ceilings, true);
+        house.surfaces().stream()
+            .filter(s -> s.face().frame().n().z() < -0.2)
+            .filter(s -> room.isEmpty() || room.get().equals(s.roomId()))
+            .toList();
+    String title =
+        "Reflected ceiling plan" + room.map(r -> ": " + house.room(r).label()).orElse("");
+    return ceilings.isEmpty() ? of(house, Optional.empty()) : drawn(title, ceilings, true);
   }
 
   private static Sheet drawn(String title, List<Surface> parts, boolean plan) {

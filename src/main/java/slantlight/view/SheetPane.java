@@ -49,7 +49,9 @@ final class SheetPane {
     }
     if (sheet.plan()) {
       for (Opening o : model.house().openings()) {
-        if (o.kind() != OpeningKind.PASSAGE && Math.abs(o.face().frame().n().z()) < 0.5) {
+        if (o.kind() != OpeningKind.PASSAGE
+            && Math.abs(o.face().frame().n().z()) < 0.5
+            && sheet.parts().stream().anyMatch(s -> s.roomId().equals(o.roomId()))) {
           List<Vec3> c = o.face().corners();
           Vec2 a = to.apply(new Vec2(c.get(0).x(), c.get(0).y()));
           Vec2 b = to.apply(new Vec2(c.get(1).x(), c.get(1).y()));
@@ -58,7 +60,11 @@ final class SheetPane {
         }
       }
       for (Eye e : model.house().eyes()) {
-        canvas.circle(to.apply(new Vec2(e.position().x(), e.position().y())), 4, Palette.INK, 1.4);
+        if (sheet.parts().stream().noneMatch(s -> s.roomId().equals(e.roomId()))) {
+          continue;
+        }
+        canvas.circle(
+            to.apply(new Vec2(e.position().x(), e.position().y())), 2.4, Palette.SOFT_INK, 1);
       }
       if (stage.camera != null) {
         you(to, sheet, stage.camera);

@@ -26,6 +26,7 @@ public final class Show implements AutoCloseable {
   private final Path stills;
   private final Window window;
   private final Stage stage;
+  private final Workshop.Scoring scoring;
   private final Controls controls;
   private final Remembered remembered;
   private final Window.Place start;
@@ -39,9 +40,10 @@ public final class Show implements AutoCloseable {
   private boolean dragged;
   private int kept;
 
-  private Show(Path scene, House house, Path stills, boolean debug) {
+  private Show(Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
     this.scene = scene;
     this.stills = stills;
+    this.scoring = scoring;
     remembered = new Remembered(Remembered.usual(), scene);
     start = remembered.place();
     window = new Window(house.name() + " - Slantlight", start, debug);
@@ -63,15 +65,15 @@ public final class Show implements AutoCloseable {
    * @param debug whether to ask the driver for its own messages
    * @throws slantlight.view.gl.GlUnavailable when there is no desktop or no OpenGL 3.3
    */
-  public static void run(Path scene, House house, Path stills, boolean debug) {
-    try (Show show = new Show(scene, house, stills, debug)) {
+  public static void run(Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
+    try (Show show = new Show(scene, house, stills, debug, scoring)) {
       show.loop();
     }
   }
 
   /** Equinox noon of the year that is scored: a time that shows something everywhere. */
   static ZonedDateTime noon(House house) {
-    return LocalDate.of(slantlight.score.ScoreOptions.DEFAULT_YEAR, 3, 21)
+    return LocalDate.of(2026, 3, 21)
         .atTime(12, 0)
         .atZone(house.site().zone());
   }
@@ -84,7 +86,7 @@ public final class Show implements AutoCloseable {
       screen.show(empty);
     }
     controls.show(empty, screen.shape());
-    workshop = new Workshop(house, Scores::of);
+    workshop = new Workshop(house, scoring);
   }
 
   private void loop() {

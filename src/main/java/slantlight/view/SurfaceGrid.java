@@ -86,9 +86,20 @@ final class SurfaceGrid {
     }
     for (int n = 0; n < samples.length; n++) {
       if (pulls[n] > 0) {
-        samples[n] = at(n).lerp(pull[n].times(1.0 / pulls[n]), INSET);
+        samples[n] = inside(face, at(n), pull[n].times(1.0 / pulls[n]));
       }
     }
+  }
+
+  /** The node moved off the edge toward its cells, as far as it takes to be on the face. */
+  private static Vec2 inside(Face face, Vec2 node, Vec2 cells) {
+    for (double t = INSET; t < 1; t += INSET) {
+      Vec2 p = node.lerp(cells, t);
+      if (face.contains(p)) {
+        return p;
+      }
+    }
+    return cells;
   }
 
   private static double[] lines(Face face, boolean u, double step) {

@@ -129,7 +129,8 @@ final class Workshop implements AutoCloseable {
       working = "";
     }
     rooms.put(roomId, field);
-    return LitMoment.of(light, new ArrayList<>(rooms.values()), moments.at(time, weather));
+    return LitMoment.of(
+        light, new ArrayList<>(rooms.values()), moments.at(time, weather), Optional.of(roomId));
   }
 
   /** Hands over what was finished since the last call. */

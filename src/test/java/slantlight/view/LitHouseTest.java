@@ -33,7 +33,7 @@ class LitHouseTest {
     ZonedDateTime at = ZonedDateTime.of(2026, 5, 18, 12, 45, 0, 0, score.house().site().zone());
     LightState state =
         new LightState(SkyModel.at(score.house().site(), at, Weather.CLEAR), List.of());
-    LitMoment moment = LitMoment.of(light, List.of(room), state);
+    LitMoment moment = LitMoment.of(light, List.of(room), state, Optional.empty());
     Camera camera = Camera.from(new Vec3(4.2, 7.2, 1.6), new Vec3(1.8, 0, 1.7));
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         LitHouse house = new LitHouse();

@@ -25,7 +25,7 @@ class ScreenTest {
             888.0 / 514);
     Stage stage = new Stage(score.surfaces().get(0).worst().orElseThrow().at(), camera);
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
-        Screen screen = new Screen(model);
+        Screen screen = new Screen(model, 4);
         Target target = new Target(1280, 720, 4)) {
       screen.draw(target, stage, 1);
       target.read().write(Path.of("target/view/s1.png"));

@@ -1,0 +1,104 @@
+package slantlight.view;
+
+import static org.lwjgl.opengl.GL11C.GL_TRIANGLES;
+
+import java.util.List;
+import java.util.Optional;
+import org.joml.Matrix4f;
+import slantlight.geom.Face;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.scene.Opening;
+import slantlight.scene.Surface;
+import slantlight.view.gl.Mesh;
+import slantlight.view.gl.Program;
+
+/**
+ * The linings of windows and passages. No light is computed on them; they take the brightness of
+ * the wall at their corners, so that the picture holds together.
+ */
+final class Reveals implements AutoCloseable {
+  /** Thickest wall between two rooms that is lined, m. */
+  private static final double THICKEST = 0.6;
+
+  /** Brightness of a lining as a share of its wall's. */
+  private static final double SHARE = 0.75;
+
+  private final Program program = new Program("sky", "flat");
+  private final Mesh mesh = new Mesh(3, 4);
+
+  void fill(LitMoment moment, HouseShape shape, House house) {
+    Vertices out = new Vertices(7);
+    for (Surface s : house.surfaces()) {
+      float[] cones = moment.cones().get(s.id());
+      if (cones == null) {
+        continue;
+      }
+      for (List<Vec2> hole : s.face().holes()) {
+        double depth = depth(house, s, hole);
+        ConeValues values = new ConeValues(moment.cones());
+        for (int i = 0, j = hole.size() - 1; depth > 0 && i < hole.size(); j = i++) {
+          double a = values.add(s, shape.grid(s), hole.get(j));
+          double b = values.add(s, shape.grid(s), hole.get(i));
+          side(out, s, hole.get(j), hole.get(i), depth, a, b);
+        }
+      }
+    }
+    mesh.fill(out.data(), out.index());
+  }
+
+  private static void side(
+      Vertices out, Surface s, Vec2 p, Vec2 q, double depth, double luxP, double luxQ) {
+    int first = out.vertices();
+    Vec2[] corners = {p, q, q, p};
+    double[] lux = {luxP, luxQ, luxQ, luxP};
+    for (int k = 0; k < 4; k++) {
+      Vec3 at = s.face().frame().toWorld(corners[k], k < 2 ? 0 : -depth);
+      double luminance = SHARE * lux[k] * s.paint().lrv() / Math.PI;
+      out.add(at).add(Hue.WALL.times(luminance)).add(1);
+    }
+    // Both ways round: a lining is seen from either side of its edge.
+    for (int k : new int[] {0, 1, 2, 0, 2, 3, 0, 2, 1, 0, 3, 2}) {
+      out.index(first + k);
+    }
+  }
+
+  /** How deep the lining of a hole is: a window's reveal, or to the face of the wall behind. */
+  private static double depth(House house, Surface s, List<Vec2> hole) {
+    Vec3 middle = s.face().frame().toWorld(Face.of(s.face().frame(), hole).centroid());
+    Optional<Opening> window =
+        house.openings().stream()
+            .filter(o -> o.surfaceId().equals(s.id()) && o.toRoomId().isEmpty())
+            .filter(o -> o.face().contains(o.face().frame().toPlane(middle)))
+            .findFirst();
+    if (window.isPresent()) {
+      return window.get().revealDepth();
+    }
+    double nearest = 0;
+    for (Surface other : house.surfaces()) {
+      double d = -other.face().frame().height(middle);
+      boolean back = other.face().frame().n().dot(s.face().frame().n()) < -0.99;
+      if (back && d > 0 && d < THICKEST && inHole(other, middle)) {
+        nearest = nearest == 0 ? d / 2 : Math.min(nearest, d / 2);
+      }
+    }
+    return nearest;
+  }
+
+  private static boolean inHole(Surface s, Vec3 p) {
+    Vec2 at = s.face().frame().toPlane(p);
+    return s.face().holes().stream().anyMatch(h -> Face.inside(h, at));
+  }
+
+  void draw(Matrix4f camera, double exposure) {
+    program.use().set("camera", camera).set("exposure", exposure);
+    mesh.draw(GL_TRIANGLES);
+  }
+
+  @Override
+  public void close() {
+    program.close();
+    mesh.close();
+  }
+}
