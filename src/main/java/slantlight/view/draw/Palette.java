@@ -47,7 +47,7 @@ public final class Palette {
   /** Glass of the model. */
   public static final int GLASS = 0xa9c6d3;
 
-  private static final int[] SHOWING = {0xb9c4c3, 0xdc9f3c, 0xb94a26, 0x4a1236};
+  private static final int[] SHOWING = {0xc6d0cf, 0xd8962f, 0xb04020, 0x4a1236};
   private static final int[] LEVELS = {
     0xf3efe7, 0xf0ebe0, 0xece7dc, 0xe2e6df, 0xb9d2d0, 0x7fadb5,
   };
