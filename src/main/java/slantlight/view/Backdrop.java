@@ -35,7 +35,6 @@ final class Backdrop implements AutoCloseable {
   /** Stencil value of glass; sun patches count up from 1. */
   private static final int MARK = 255;
 
-
   private final Program program = new Program("sky", "flat");
   private final Mesh mesh = new Mesh(3, 4);
   private final Mesh holes = new Mesh(3, 4);

@@ -135,8 +135,10 @@ final class Controls {
       case "Right" -> minutes(15);
       case "Up" -> days(1, press.shift());
       case "Down" -> days(-1, press.shift());
-      case "Space" -> stage.playing = stage.playing == Stage.Play.DAY ? Stage.Play.NO : Stage.Play.DAY;
-      case "Y" -> stage.playing = stage.playing == Stage.Play.YEAR ? Stage.Play.NO : Stage.Play.YEAR;
+      case "Space" ->
+          stage.playing = stage.playing == Stage.Play.DAY ? Stage.Play.NO : Stage.Play.DAY;
+      case "Y" ->
+          stage.playing = stage.playing == Stage.Play.YEAR ? Stage.Play.NO : Stage.Play.YEAR;
       case "T" -> worst().ifPresent(p -> toPeak(p));
       case "C" -> stage.weather = Dials.next(List.of(Weather.values()), stage.weather);
       default -> {
@@ -220,8 +222,7 @@ final class Controls {
   /** Stands in a room a little toward one corner, looking across it. */
   void standIn(String roomId) {
     Room r = model.house().room(roomId);
-    Vec2 middle =
-        Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), r.outline()).centroid();
+    Vec2 middle = Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), r.outline()).centroid();
     Vec2 corner =
         new Vec2(
             r.outline().stream().mapToDouble(Vec2::x).min().orElseThrow(),
@@ -252,7 +253,8 @@ final class Controls {
 
   private void nextSurface() {
     List<String> all =
-        new Almanac(model, Optional.empty()).ranked().stream().map(SurfaceScore::surfaceId).toList();
+        new Almanac(model, Optional.empty())
+            .ranked().stream().map(SurfaceScore::surfaceId).toList();
     if (!all.isEmpty()) {
       stage.surface = Optional.of(Dials.next(all, stage.surface.orElse("")));
       stage.joint = Optional.empty();

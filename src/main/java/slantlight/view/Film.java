@@ -63,7 +63,8 @@ public final class Film {
    *
    * @param out {@code .png} or {@code .apng} for an animated PNG, {@code .gif} for a GIF, else a
    *     folder of numbered PNG files
-   * @throws slantlight.view.gl.GlUnavailable without OpenGL 3.3 (Mesa's offscreen library is enough)
+   * @throws slantlight.view.gl.GlUnavailable without OpenGL 3.3 (Mesa's offscreen library is
+   *     enough)
    */
   public static void render(
       ViewModel model, LightModel light, Options options, Path out, Progress progress)
@@ -86,8 +87,7 @@ public final class Film {
         stage.time = time(first, options, i);
         if (options.asLit()) {
           screen.light(
-              LitMoment.of(
-                  light, rooms, moments.at(stage.time, stage.weather), Optional.of(room)));
+              LitMoment.of(light, rooms, moments.at(stage.time, stage.weather), Optional.of(room)));
         }
         screen.draw(target, stage, scale(options));
         Pixels frame = target.read();
@@ -114,9 +114,7 @@ public final class Film {
   private static String roomId(ViewModel model, Options options) {
     return options
         .roomId()
-        .or(
-            () ->
-                Stop.all(model).stream().findFirst().map(s -> s.surface().roomId()))
+        .or(() -> Stop.all(model).stream().findFirst().map(s -> s.surface().roomId()))
         .orElse(model.house().rooms().get(0).id());
   }
 

@@ -31,8 +31,7 @@ final class KeyCard {
       rest = rest.underTop(ROW);
       for (Keys.Row row : group.rows()) {
         canvas.text(rest.top(ROW).left(KEYS), Type.strong(14), Canvas.Align.LEFT, row.keys());
-        canvas.text(
-            rest.top(ROW).rightOf(KEYS), Type.plain(14), Canvas.Align.LEFT, row.does());
+        canvas.text(rest.top(ROW).rightOf(KEYS), Type.plain(14), Canvas.Align.LEFT, row.does());
         rest = rest.underTop(ROW);
       }
     }

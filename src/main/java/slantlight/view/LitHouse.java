@@ -185,7 +185,12 @@ final class LitHouse implements AutoCloseable {
    * @param halves one, or two for a picture split down the middle
    */
   void draw(
-      Target target, int[] rectangle, Camera camera, List<Half> halves, double strength, int samples) {
+      Target target,
+      int[] rectangle,
+      Camera camera,
+      List<Half> halves,
+      double strength,
+      int samples) {
     int w = rectangle[2];
     int h = rectangle[3];
     if (buffer == null || buffer.width() != w || buffer.height() != h) {

@@ -55,8 +55,7 @@ final class Notes {
         1.6);
     boolean levels = stage.split == Stage.Split.LEVELS;
     String left = levels ? "level " + stage.level : "scene paint";
-    String right =
-        levels ? "level " + stage.otherLevel : Legend.swatch(stage.swatch);
+    String right = levels ? "level " + stage.otherLevel : Legend.swatch(stage.swatch);
     Box row = picture.inset(0, 12).bottom(28);
     Type type = Type.strong(15);
     double wl = canvas.width(type, left) + 20;

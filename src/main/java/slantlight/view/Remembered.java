@@ -73,8 +73,17 @@ final class Remembered {
         "window", place.x() + "," + place.y() + "," + place.width() + "," + place.height());
     values.setProperty(
         scene + ".camera",
-        c.eye().x() + "," + c.eye().y() + "," + c.eye().z() + "," + c.azimuth() + ","
-            + c.altitude() + "," + c.fieldOfView());
+        c.eye().x()
+            + ","
+            + c.eye().y()
+            + ","
+            + c.eye().z()
+            + ","
+            + c.azimuth()
+            + ","
+            + c.altitude()
+            + ","
+            + c.fieldOfView());
     Files.createDirectories(file.getParent());
     WholeFile.write(
         file,

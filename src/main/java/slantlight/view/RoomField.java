@@ -33,8 +33,7 @@ final class RoomField {
         Vec2 at = grid.sample(node);
         samples[node] = at == null ? -1 : points.size();
         if (at != null) {
-          points.add(
-              new SamplePoint(new Frame(f.toWorld(at), f.u(), f.v(), f.n()), s.roomId()));
+          points.add(new SamplePoint(new Frame(f.toWorld(at), f.u(), f.v(), f.n()), s.roomId()));
         }
       }
       sampleOfNode.put(s.id(), samples);

@@ -140,8 +140,7 @@ final class Screen implements AutoCloseable {
     if (at.card().w() > 0) {
       card.draw(at.card(), model, stage, new Almanac(model, Optional.empty()));
       canvas.fill(
-          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()),
-          Palette.RULE);
+          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()), Palette.RULE);
     }
     legend.draw(at.legend(), stage, tone());
     notes.draw(at.room().w() > 0 ? at.room() : at.sheet(), stage, working);
@@ -172,7 +171,8 @@ final class Screen implements AutoCloseable {
     glEnable(GL_SCISSOR_TEST);
     glScissor(x, y, w, h);
     if (stage.look == Stage.Look.AS_LIT && moment.isPresent()) {
-      lit.draw(target, new int[] {x, y, w, h}, stage.camera, halves(stage), stage.strength, samples);
+      lit.draw(
+          target, new int[] {x, y, w, h}, stage.camera, halves(stage), stage.strength, samples);
     } else {
       clear(0xefebe2);
       painted.draw(stage.camera, w, h, scale);

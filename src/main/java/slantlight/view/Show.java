@@ -65,7 +65,8 @@ public final class Show implements AutoCloseable {
    * @param debug whether to ask the driver for its own messages
    * @throws slantlight.view.gl.GlUnavailable when there is no desktop or no OpenGL 3.3
    */
-  public static void run(Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
+  public static void run(
+      Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
     try (Show show = new Show(scene, house, stills, debug, scoring)) {
       show.loop();
     }
@@ -73,9 +74,7 @@ public final class Show implements AutoCloseable {
 
   /** Equinox noon of the year that is scored: a time that shows something everywhere. */
   static ZonedDateTime noon(House house) {
-    return LocalDate.of(2026, 3, 21)
-        .atTime(12, 0)
-        .atZone(house.site().zone());
+    return LocalDate.of(2026, 3, 21).atTime(12, 0).atZone(house.site().zone());
   }
 
   private void open(House house) {

@@ -48,7 +48,8 @@ record SunPatch(Surface surface, Opening opening, Geometry region) {
 
   private static Geometry through(House house, Surface s, Geometry face, Opening o, Vec3 sun) {
     Frame hole = o.face().frame();
-    boolean closed = o.kind() == OpeningKind.PASSAGE || o.shade().filter(x -> x.diffusing()).isPresent();
+    boolean closed =
+        o.kind() == OpeningKind.PASSAGE || o.shade().filter(x -> x.diffusing()).isPresent();
     if (closed || sun.dot(hole.n()) > -EPSILON || o.surfaceId().equals(s.id())) {
       return Outlines.nothing();
     }
@@ -58,7 +59,9 @@ record SunPatch(Surface surface, Opening opening, Geometry region) {
       return lit;
     }
     Frame glass = moved(hole, hole.n().times(-Math.max(0, o.revealDepth())));
-    lit = Outlines.common(lit, shadow(Outlines.polygon(o.face().outer()).convexHull(), glass, to, sun));
+    lit =
+        Outlines.common(
+            lit, shadow(Outlines.polygon(o.face().outer()).convexHull(), glass, to, sun));
     for (Surface f : house.surfaces()) {
       if (!lit.isEmpty() && !f.id().equals(s.id())) {
         Geometry part = beyond(Outlines.of(f.face()), f.face().frame(), hole, EPSILON);

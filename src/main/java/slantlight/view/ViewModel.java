@@ -42,8 +42,7 @@ public record ViewModel(
         score.house(),
         Optional.of(score),
         verdicts,
-        j ->
-            RidgeStrips.ridge(j, levels.getOrDefault(surfaceOf(j.id()), 4)).crown().width());
+        j -> RidgeStrips.ridge(j, levels.getOrDefault(surfaceOf(j.id()), 4)).crown().width());
   }
 
   /** The score of a surface, if it has one. */

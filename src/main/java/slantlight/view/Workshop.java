@@ -19,9 +19,9 @@ import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
 /**
- * Computes beside the drawing thread: first the light between the surfaces, then the scores, and
- * in between the light of the moment and rooms that are looked at. What is done is picked up by
- * {@link #take}.
+ * Computes beside the drawing thread: first the light between the surfaces, then the scores, and in
+ * between the light of the moment and rooms that are looked at. What is done is picked up by {@link
+ * #take}.
  */
 final class Workshop implements AutoCloseable {
   /** Rooms whose light is kept; a large room takes about 100 MB. */

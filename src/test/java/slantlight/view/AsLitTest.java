@@ -33,7 +33,12 @@ class AsLitTest {
   private static final Box PICTURE = new Box(0, 0, W, H);
 
   private static Pixels draw(
-      ViewModel model, LitMoment moment, Camera camera, double white, LitHouse.Half half, double x) {
+      ViewModel model,
+      LitMoment moment,
+      Camera camera,
+      double white,
+      LitHouse.Half half,
+      double x) {
     HouseShape shape = new HouseShape(model);
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         LitHouse house = new LitHouse();
@@ -67,9 +72,7 @@ class AsLitTest {
     for (int j = -2; j <= 2; j++) {
       for (int i = -2; i <= 2; i++) {
         int rgb = p.at(x + i, y + j);
-        sum +=
-            Hue.luminance(
-                linear(rgb >> 16 & 255), linear(rgb >> 8 & 255), linear(rgb & 255));
+        sum += Hue.luminance(linear(rgb >> 16 & 255), linear(rgb >> 8 & 255), linear(rgb & 255));
       }
     }
     return sum / 25;
@@ -85,8 +88,7 @@ class AsLitTest {
     Camera camera = Camera.from(new Vec3(1, 2, 1.4), new Vec3(4, 7, 2));
     Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
     for (double white : new double[] {1200, 400, 150}) {
-      Pixels p =
-          draw(model, moment, camera, white, new LitHouse.Half(4, Optional.empty()), 1);
+      Pixels p = draw(model, moment, camera, white, new LitHouse.Half(4, Optional.empty()), 1);
       for (Vec3 place : List.of(new Vec3(3.2, 8, 1.5), new Vec3(5.2, 6, 1.8))) {
         Vec2 at = camera.project(place, PICTURE);
         String wall = place.y() == 8 ? "room/north" : "room/east";
@@ -114,8 +116,7 @@ class AsLitTest {
     Pixels p = draw(model, moment, camera, white, new LitHouse.Half(4, Optional.empty()), 1);
     for (Vec3 place :
         List.of(new Vec3(2.2, 3, 2.75), new Vec3(3.4, 4, 2.75), new Vec3(5.2, 2.5, 1.6))) {
-      Surface s =
-          Studio.HOUSE.surface(place.z() == 2.75 ? "room/ceiling" : "room/east");
+      Surface s = Studio.HOUSE.surface(place.z() == 2.75 ? "room/ceiling" : "room/east");
       double expected = luminance(s, place, camera.eye(), moment.state());
       Vec2 at = camera.project(place, PICTURE);
       double shown = luminance(p, (int) at.x(), (int) at.y()) * white;
@@ -155,10 +156,8 @@ class AsLitTest {
     Vec3 place = f.toWorld(new Vec2(2, v));
     Camera camera = Camera.from(place.plus(new Vec3(0, -0.02, -0.45)), place);
     double strength = 4;
-    Pixels p =
-        draw(model, moment, camera, 700, new LitHouse.Half(4, Optional.empty()), strength);
-    JointRidge ridge =
-        RidgeStrips.ridge(model.joint("room/ceiling#T3").orElseThrow().joint(), 4);
+    Pixels p = draw(model, moment, camera, 700, new LitHouse.Half(4, Optional.empty()), strength);
+    JointRidge ridge = RidgeStrips.ridge(model.joint("room/ceiling#T3").orElseThrow().joint(), 4);
     double rim = (ridge.crown().width() - ridge.edge().width()) / 2;
     double quarter = ridge.edge().width() / 4;
     List<Double> shown = new ArrayList<>();
@@ -235,8 +234,11 @@ class AsLitTest {
     java.util.Random random = new java.util.Random(7);
     int checked = 0;
     for (int month : new int[] {1, 3, 12}) {
-      Vec3 sun = new Moments(Studio.HOUSE).at(Studio.at(month, 18, 10, 20),
-          slantlight.sky.Weather.CLEAR).sky().sun();
+      Vec3 sun =
+          new Moments(Studio.HOUSE)
+              .at(Studio.at(month, 18, 10, 20), slantlight.sky.Weather.CLEAR)
+              .sky()
+              .sun();
       List<SunPatch> patches = SunPatch.all(Studio.HOUSE, sun);
       for (int i = 0; i < 400; i++) {
         Surface s = Studio.HOUSE.surfaces().get(random.nextInt(6));
@@ -254,13 +256,9 @@ class AsLitTest {
           }
         }
         Frame f = s.face().frame();
-        SamplePoint point =
-            new SamplePoint(new Frame(f.toWorld(at), f.u(), f.v(), f.n()), "room");
+        SamplePoint point = new SamplePoint(new Frame(f.toWorld(at), f.u(), f.v(), f.n()), "room");
         boolean sunlit =
-            Studio.light()
-                    .beams(List.of(point))
-                    .transmittance(0, sun.x(), sun.y(), sun.z())
-                > 0;
+            Studio.light().beams(List.of(point)).transmittance(0, sun.x(), sun.y(), sun.z()) > 0;
         if (!near) {
           assertThat(painted).as(s.id() + " " + at).isEqualTo(sunlit);
           checked++;

@@ -8,8 +8,8 @@ import slantlight.view.draw.Palette;
 
 class PaletteTest {
   /**
-   * Simulation matrices for linear sRGB at severity 1.0. Source: Machado, Oliveira and Fernandes, "A
-   * physiologically-based model for simulation of color vision deficiency", IEEE TVCG 15 (2009),
+   * Simulation matrices for linear sRGB at severity 1.0. Source: Machado, Oliveira and Fernandes,
+   * "A physiologically-based model for simulation of color vision deficiency", IEEE TVCG 15 (2009),
    * table of precomputed matrices (figures from memory).
    */
   private static final double[][][] DEFICIENT = {

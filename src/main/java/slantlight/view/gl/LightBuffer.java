@@ -64,8 +64,7 @@ public final class LightBuffer implements AutoCloseable {
     glBindFramebuffer(GL_FRAMEBUFFER, drawn);
     if (several) {
       storage(buffers[0], GL_RGBA16F, many);
-      glFramebufferRenderbuffer(
-          GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, buffers[0]);
+      glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, buffers[0]);
     } else {
       glFramebufferTexture2D(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_TEXTURE_2D, texture, 0);
     }
@@ -111,8 +110,7 @@ public final class LightBuffer implements AutoCloseable {
     if (several) {
       glBindFramebuffer(GL_READ_FRAMEBUFFER, drawn);
       glBindFramebuffer(GL_DRAW_FRAMEBUFFER, resolved);
-      glBlitFramebuffer(
-          0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+      glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
     }
     glActiveTexture(GL_TEXTURE0);
     glBindTexture(GL_TEXTURE_2D, texture);
