@@ -89,15 +89,17 @@ final class LitHouse implements AutoCloseable {
   /** One half of a split picture, or all of it. */
   record Half(int level, Optional<Paint> swatch) {}
 
+  /** Shows another house or other scores from now on; light must follow. */
+  void show(ViewModel next, HouseShape nextShape) {
+    model = next;
+    shape = nextShape;
+    ridges.values().forEach(RidgeMesh::close);
+    ridges.clear();
+    surfaces();
+  }
+
   /** Takes the light of a moment. */
-  void fill(ViewModel nextModel, HouseShape nextShape, LitMoment next) {
-    if (model != nextModel) {
-      model = nextModel;
-      shape = nextShape;
-      ridges.values().forEach(RidgeMesh::close);
-      ridges.clear();
-      surfaces();
-    }
+  void fill(LitMoment next) {
     moment = next;
     ConeValues values = new ConeValues(next.cones());
     double logSum = 0;

@@ -58,6 +58,7 @@ final class Screen implements AutoCloseable {
   void show(ViewModel next) {
     model = next;
     shape = new HouseShape(next);
+    lit.show(next, shape);
     stops = Stop.all(next);
     filledFor = List.of();
     moment = Optional.empty();
@@ -66,7 +67,7 @@ final class Screen implements AutoCloseable {
   /** Shows surfaces under this light from now on. */
   void light(LitMoment next) {
     moment = Optional.of(next);
-    lit.fill(model, shape, next);
+    lit.fill(next);
   }
 
   /** Says what is being computed; empty when nothing is. */

@@ -98,7 +98,8 @@ public final class Show implements AutoCloseable {
       for (Window.Event e : events) {
         obey(e);
       }
-      fresh = pickUp() | reload();
+      boolean taken = pickUp();
+      fresh = reload() || taken;
       if (stage.playing != Stage.Play.NO) {
         play();
         changed = true;

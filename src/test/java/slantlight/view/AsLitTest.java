@@ -43,7 +43,8 @@ class AsLitTest {
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         LitHouse house = new LitHouse();
         Target target = new Target(W, H, 1)) {
-      house.fill(model, shape, moment);
+      house.show(model, shape);
+      house.fill(moment);
       house.white(white);
       house.draw(target, new int[] {0, 0, W, H}, camera, List.of(half), x, 1);
       Pixels p = target.read();
