@@ -20,6 +20,8 @@ final class Commands {
           "weigh", //
           "inspect", //
           "report", //
+          "show", //
+          "film", //
           "completion");
 
   private Commands() {}
@@ -36,6 +38,8 @@ final class Commands {
       case "boards" -> new BoardsCommand();
       case "weigh" -> new WeighCommand();
       case "inspect" -> new InspectCommand();
+      case "show" -> new ShowCommand();
+      case "film" -> new FilmCommand();
       case "completion" -> new CompletionCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -82,7 +82,8 @@ final class Almanac {
     return out;
   }
 
-  private static int row(Calendar c, int dayOfYear) {
+  /** The scored day nearest to a day of the year, or -1. */
+  static int row(Calendar c, int dayOfYear) {
     int best = -1;
     for (int i = 0; i < c.days().size(); i++) {
       if (best < 0

@@ -34,7 +34,7 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
     double near = 0.5;
     double far = 1000;
     Box picture = new Box(0, 0, aspect, 1);
-    Box inside = picture.inset(0.07 * aspect, 0.07);
+    Box inside = picture.inset(0.03 * aspect, 0.03);
     for (int i = 0; i < 40; i++) {
       double d = Math.sqrt(near * far);
       Camera c = around(target, azimuth, altitude, d);
@@ -55,6 +55,14 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
   static Camera from(Vec3 eye, Vec3 target) {
     Vec3 d = target.minus(eye);
     return new Camera(eye, d.azimuth(), limit(d.altitude()), Math.toRadians(58));
+  }
+
+  /** Looking from an eye at a place, narrow enough that a board's width round it fills the view. */
+  static Camera onto(Vec3 eye, Vec3 place) {
+    double field = 2 * Math.atan(1.3 / Math.max(0.5, eye.distance(place)));
+    Camera c = from(eye, place);
+    double narrow = Math.max(Math.toRadians(28), Math.min(c.fieldOfView(), field));
+    return new Camera(eye, c.azimuth(), c.altitude(), narrow);
   }
 
   private static double limit(double altitude) {

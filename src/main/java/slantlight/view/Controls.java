@@ -1,5 +1,6 @@
 package slantlight.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slantlight.geom.Face;
@@ -50,8 +51,9 @@ final class Controls {
   /** The whole house from outside. */
   void goOutside(double aspect) {
     outside = true;
+    stage.focus = Optional.empty();
     target = shape.middle();
-    stage.camera = Camera.fitting(shape.boxCorners(), target, azimuth, altitude, aspect);
+    stage.camera = Camera.fitting(shape.scope(), target, azimuth, altitude, aspect);
     distance = stage.camera.eye().distance(target);
   }
 
@@ -61,6 +63,17 @@ final class Controls {
       outside = false;
       stage.camera = camera;
     }
+  }
+
+  /** The rooms whose light is in the picture: that stood in and that of what is chosen. */
+  List<String> rooms() {
+    List<String> out = new ArrayList<>();
+    stage.surface.map(s -> model.house().surface(s).roomId()).ifPresent(out::add);
+    String stood = roomId();
+    if (!out.contains(stood)) {
+      out.add(stood);
+    }
+    return out;
   }
 
   /** The room stood in, else that of what is chosen, else the first. */
@@ -221,6 +234,7 @@ final class Controls {
 
   /** Stands in a room a little toward one corner, looking across it. */
   void standIn(String roomId) {
+    stage.focus = Optional.empty();
     Room r = model.house().room(roomId);
     Vec2 middle = Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), r.outline()).centroid();
     Vec2 corner =
@@ -248,6 +262,7 @@ final class Controls {
             .filter(p -> walker.room(p).map(Room::id).filter(e.roomId()::equals).isPresent())
             .orElse(e.position().plus(stage.camera.forward()));
     outside = false;
+    stage.focus = Optional.empty();
     stage.camera = Camera.from(e.position(), toward);
   }
 
@@ -298,6 +313,7 @@ final class Controls {
 
   /** Chooses what is under the pointer in the room picture. */
   void choose(Optional<Picked> picked) {
+    stage.focus = picked.map(p -> p.surface().face().frame().toWorld(p.at()));
     stage.surface = picked.map(p -> p.surface().id());
     stage.joint = picked.flatMap(Picked::joint).map(j -> j.joint().id());
   }

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slantlight.light.LightModel;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
 import slantlight.scene.House;
 import slantlight.score.Peak;
 import slantlight.units.Progress;
@@ -59,6 +61,18 @@ public final class Film {
   }
 
   /**
+   * Scores a house, renders and writes.
+   *
+   * @throws slantlight.view.gl.GlUnavailable without OpenGL 3.3 (Mesa's offscreen library is
+   *     enough)
+   */
+  public static void of(House house, Options options, Path out, Progress progress)
+      throws IOException {
+    LightModel light = Transport.of(house, TransportOptions.DEFAULT, progress);
+    render(Scores.of(light, progress), light, options, out, progress);
+  }
+
+  /**
    * Renders and writes.
    *
    * @param out {@code .png} or {@code .apng} for an animated PNG, {@code .gif} for a GIF, else a
@@ -66,7 +80,7 @@ public final class Film {
    * @throws slantlight.view.gl.GlUnavailable without OpenGL 3.3 (Mesa's offscreen library is
    *     enough)
    */
-  public static void render(
+  static void render(
       ViewModel model, LightModel light, Options options, Path out, Progress progress)
       throws IOException {
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
@@ -78,7 +92,9 @@ public final class Film {
       List<RoomField> rooms = new ArrayList<>();
       String room = roomId(model, options);
       if (options.asLit()) {
-        rooms.add(new RoomField(light, screen.shape(), room, progress));
+        for (String id : roomsSeen(model, stage, room)) {
+          rooms.add(new RoomField(light, screen.shape(), id, progress));
+        }
       }
       Moments moments = new Moments(house);
       ZonedDateTime first = stage.time;
@@ -96,6 +112,16 @@ public final class Film {
       }
       reel.finish();
     }
+  }
+
+  /** The room filmed, and the one stood in when that is another. */
+  private static List<String> roomsSeen(ViewModel model, Stage stage, String room) {
+    return new Walker(model.house())
+        .room(stage.camera.eye())
+        .map(r -> r.id())
+        .filter(id -> !id.equals(room))
+        .map(id -> List.of(room, id))
+        .orElse(List.of(room));
   }
 
   /** Layout is made for 1280 units across. */
@@ -136,6 +162,10 @@ public final class Film {
       worst.ifPresentOrElse(p -> Stop.look(model, stage, p), () -> controls.standIn(room));
       stage.look = Stage.Look.AS_LIT;
       stage.panes = Stage.Panes.ROOM;
+      Stop.all(model).stream()
+          .filter(s -> s.surface().roomId().equals(room))
+          .findFirst()
+          .ifPresent(s -> stage.surface = Optional.of(s.surface().id()));
     }
     options.at().ifPresent(t -> stage.time = t);
     return stage;

@@ -24,6 +24,9 @@ final class HouseShape {
   /** Largest cell of the surfaces drawn as lit, m: fine enough for a sheen's highlight. */
   private static final double FINE = 0.25;
 
+  /** Radius of the horizon's ring, as a share of the house's. */
+  static final double RING = 1.06;
+
   /** Pieces into which a joint is cut along its length. */
   private static final double PIECE = 0.25;
 
@@ -141,6 +144,16 @@ final class HouseShape {
         out.add(new Vec3(x, y, low.z()));
         out.add(new Vec3(x, y, high.z()));
       }
+    }
+    return out;
+  }
+
+  /** What an outside picture should hold: the house and the ring of the horizon round it. */
+  List<Vec3> scope() {
+    List<Vec3> out = new ArrayList<>(boxCorners());
+    Vec3 foot = new Vec3(middle().x(), middle().y(), low.z());
+    for (int i = 0; i < 16; i++) {
+      out.add(foot.plus(Vec3.ofAzimuthAltitude(Math.PI / 8 * i, 0).times(RING * radius())));
     }
     return out;
   }

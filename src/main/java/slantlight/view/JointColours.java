@@ -1,7 +1,11 @@
 package slantlight.view;
 
+import java.time.ZonedDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import slantlight.score.Band;
+import slantlight.score.Calendar;
 import slantlight.score.JointScore;
 import slantlight.view.draw.Palette;
 
@@ -13,18 +17,31 @@ final class JointColours {
   private static final int PLAIN = List.of(Band.values()).indexOf(Band.PLAIN);
 
   private final Stage.Measure measure;
-  private final MomentShowing moment;
+  private final Map<String, Float> atMost;
 
-  /** Showing of joints at the moment set. */
-  @FunctionalInterface
-  interface MomentShowing {
-    /** Largest showing at equal steps along a joint, or an empty list when it is not known yet. */
-    List<Double> along(JointScore joint);
+  /**
+   * Colours for a stage.
+   *
+   * @param model holds the scores
+   */
+  JointColours(ViewModel model, Stage stage) {
+    measure = stage.measure;
+    atMost = new HashMap<>();
+    model
+        .score()
+        .ifPresent(
+            score ->
+                score
+                    .surfaces()
+                    .forEach(s -> atMost.put(s.surfaceId(), showing(s.calendar(), stage.time))));
   }
 
-  JointColours(Stage.Measure measure, MomentShowing moment) {
-    this.measure = measure;
-    this.moment = moment;
+  /** What shows most on a surface at a moment, by its calendar. */
+  private static float showing(Calendar calendar, ZonedDateTime at) {
+    int row = Almanac.row(calendar, at.getDayOfYear());
+    int minute = at.toLocalTime().toSecondOfDay() / 60;
+    int column = Math.min(calendar.columns() - 1, minute / calendar.stepMinutes());
+    return row < 0 ? 0 : calendar.showing(row, column);
   }
 
   /**
@@ -39,7 +56,11 @@ final class JointColours {
   private double showing(JointScore joint, double t) {
     return switch (measure) {
       case YEAR -> along(joint.profile(), t);
-      case MOMENT -> along(moment.along(joint), t);
+      // No joint shows more than its own worst nor than the surface does at the moment.
+      case MOMENT ->
+          Math.min(
+              along(joint.profile(), t),
+              atMost.getOrDefault(ViewModel.surfaceOf(joint.joint().id()), 0f));
       case HOURS -> joint.atLevel(4).expectedHours().get(PLAIN) / HOURS_PER_SHOWING;
     };
   }

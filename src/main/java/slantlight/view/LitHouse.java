@@ -59,6 +59,12 @@ final class LitHouse implements AutoCloseable {
   /** Linear display value given to the average (log) luminance of the painted surfaces. */
   private static final double KEY = 0.42;
 
+  /** How far the brightness follows a place from that of its room, either way. */
+  private static final double ADAPTS = 16;
+
+  /** Reflectance of white paint. */
+  private static final double WHITE = 0.85;
+
   /** Linear display value round the house. */
   private static final float SURROUND = 0.02f;
 
@@ -80,6 +86,7 @@ final class LitHouse implements AutoCloseable {
   private HouseShape shape;
   private LitMoment moment;
   private LightBuffer buffer;
+  private double roomExposure = 1;
   private double exposure = 1;
 
   private record Run(Surface surface, int first, int count) {}
@@ -115,7 +122,8 @@ final class LitHouse implements AutoCloseable {
       }
     }
     baseCones.fill(values.data());
-    exposure = weight == 0 ? 1 : KEY / Math.exp(logSum / weight);
+    roomExposure = weight == 0 ? 1 : KEY / Math.exp(logSum / weight);
+    exposure = roomExposure;
     ridges.values().forEach(r -> r.fill(next.cones()));
     patches();
     backdrop.fill(next, shape, model.house());
@@ -169,6 +177,27 @@ final class LitHouse implements AutoCloseable {
           mesh.fill(moment.cones());
           return mesh;
         });
+  }
+
+  /** Sets the brightness as an eye would that looks at a place: by it and by its room. */
+  void meter(Optional<Vec3> place, Optional<Surface> on) {
+    exposure = roomExposure;
+    if (place.isPresent() && on.isPresent() && moment.cones().containsKey(on.get().id())) {
+      Surface s = on.get();
+      Vec2 at = s.face().frame().toPlane(place.get());
+      double lux = new ConeValues(moment.cones()).add(s, shape.grid(s), at);
+      double cos = moment.state().sky().sun().dot(s.face().frame().n());
+      for (LitMoment.Beam b : moment.beams()) {
+        boolean struck = b.patch().surface().id().equals(s.id());
+        if (struck && b.patch().region().covers(Outlines.point(at))) {
+          lux += b.normalLux() * cos;
+        }
+      }
+      // Dark paint stays darker than white, though the eye adapts toward it.
+      double lrv = s.paint().lrv();
+      double metered = KEY * Math.sqrt(lrv / WHITE) * Math.PI / Math.max(1e-3, lux * lrv);
+      exposure = Math.max(roomExposure / ADAPTS, Math.min(roomExposure * ADAPTS, metered));
+    }
   }
 
   /** Luminance that the screen shows as full white, were the tone curve straight, cd/m2. */

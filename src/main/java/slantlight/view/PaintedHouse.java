@@ -21,6 +21,7 @@ import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.scene.JointKind;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
 import slantlight.scene.Surface;
@@ -126,11 +127,21 @@ final class PaintedHouse implements AutoCloseable {
     return 0.86 + 0.14 * side;
   }
 
+  /** Bands of crossing kinds lie over one another in this order, so that they do not flicker. */
+  private static double lift(JointKind kind) {
+    return switch (kind) {
+      case TAPERED -> LIFT;
+      case CUT -> 1.5 * LIFT;
+      case BUTT, SPOT -> 2 * LIFT;
+    };
+  }
+
   private static void band(Vertices out, HouseShape.Band b, JointColours colours, double alpha) {
     Frame f = b.surface().face().frame();
+    double lift = lift(b.score().joint().kind());
     for (int i = 0; i < b.triangles().size(); i++) {
       out.index(out.vertices());
-      out.add(f.toWorld(b.triangles().get(i), LIFT))
+      out.add(f.toWorld(b.triangles().get(i), lift))
           .add(colours.at(b.score(), b.along().get(i)), alpha);
     }
   }

@@ -3,25 +3,22 @@ package slantlight.view;
 import static org.lwjgl.opengl.GL11C.GL_TRIANGLES;
 
 import java.util.List;
-import java.util.Optional;
 import org.joml.Matrix4f;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
+import slantlight.scene.OpeningKind;
 import slantlight.scene.Surface;
 import slantlight.view.gl.Mesh;
 import slantlight.view.gl.Program;
 
 /**
- * The linings of windows and passages. No light is computed on them; they take the brightness of
- * the wall at their corners, so that the picture holds together.
+ * The linings of windows. No light is computed on them; they take the brightness of the wall at
+ * their corners, so that the picture holds together.
  */
 final class Reveals implements AutoCloseable {
-  /** Thickest wall between two rooms that is lined, m. */
-  private static final double THICKEST = 0.6;
-
   /** Brightness of a lining as a share of its wall's. */
   private static final double SHARE = 0.75;
 
@@ -64,31 +61,15 @@ final class Reveals implements AutoCloseable {
     }
   }
 
-  /** How deep the lining of a hole is: a window's reveal, or to the face of the wall behind. */
+  /** How deep the lining of a hole is: a window's reveal; passages have surfaces of their own. */
   private static double depth(House house, Surface s, List<Vec2> hole) {
     Vec3 middle = s.face().frame().toWorld(Face.of(s.face().frame(), hole).centroid());
-    Optional<Opening> window =
-        house.openings().stream()
-            .filter(o -> o.surfaceId().equals(s.id()) && o.toRoomId().isEmpty())
-            .filter(o -> o.face().contains(o.face().frame().toPlane(middle)))
-            .findFirst();
-    if (window.isPresent()) {
-      return window.get().revealDepth();
-    }
-    double nearest = 0;
-    for (Surface other : house.surfaces()) {
-      double d = -other.face().frame().height(middle);
-      boolean back = other.face().frame().n().dot(s.face().frame().n()) < -0.99;
-      if (back && d > 0 && d < THICKEST && inHole(other, middle)) {
-        nearest = nearest == 0 ? d / 2 : Math.min(nearest, d / 2);
-      }
-    }
-    return nearest;
-  }
-
-  private static boolean inHole(Surface s, Vec3 p) {
-    Vec2 at = s.face().frame().toPlane(p);
-    return s.face().holes().stream().anyMatch(h -> Face.inside(h, at));
+    return house.openings().stream()
+        .filter(o -> o.surfaceId().equals(s.id()) && o.kind() != OpeningKind.PASSAGE)
+        .filter(o -> o.face().contains(o.face().frame().toPlane(middle)))
+        .mapToDouble(Opening::revealDepth)
+        .findFirst()
+        .orElse(0);
   }
 
   void draw(Matrix4f camera, double exposure) {

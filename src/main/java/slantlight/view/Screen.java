@@ -13,7 +13,6 @@ import static org.lwjgl.opengl.GL11C.glViewport;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import slantlight.view.draw.Box;
 import slantlight.view.draw.Canvas;
@@ -35,8 +34,10 @@ final class Screen implements AutoCloseable {
   private final KeyCard keyCard = new KeyCard(canvas);
   private final Notes notes = new Notes(canvas);
   private final LitHouse lit = new LitHouse();
+  private final SunArc sunArc = new SunArc();
   private ViewModel model;
   private HouseShape shape;
+  private Walker walker;
   private List<Object> filledFor = List.of();
   private List<Stop> stops = List.of();
   private Optional<LitMoment> moment = Optional.empty();
@@ -58,6 +59,7 @@ final class Screen implements AutoCloseable {
   void show(ViewModel next) {
     model = next;
     shape = new HouseShape(next);
+    walker = new Walker(next.house());
     lit.show(next, shape);
     stops = Stop.all(next);
     filledFor = List.of();
@@ -107,17 +109,15 @@ final class Screen implements AutoCloseable {
     hits.clear();
     canvas.begin(target.width(), target.height(), scale);
     Arrangement at = Arrangement.of(canvas.whole(), stage);
-    JointColours colours = new JointColours(stage.measure, j -> List.of());
-    List<Object> wanted =
-        List.of(stage.look, stage.measure, stage.surface, stage.joint, stage.time);
-    if (!Objects.equals(wanted, filledFor)) {
-      painted.fill(model, shape, stage, colours);
-      filledFor = wanted;
-    }
+    JointColours colours = new JointColours(model, stage);
+    refill(stage, colours);
     clear(stage.presenting ? Palette.NIGHT : Palette.PAPER);
     picture = stage.presenting ? Presentation.picture(canvas.whole()) : at.room();
     if (picture.w() > 0) {
       room(picture, target, stage, scale);
+    }
+    if (picture.w() > 0 && stage.look != Stage.Look.AS_LIT && outside(stage)) {
+      SunArc.label(canvas, picture, model.house(), shape, stage);
     }
     if (stage.presenting) {
       presentation.draw(canvas.whole(), stops, stage);
@@ -128,6 +128,27 @@ final class Screen implements AutoCloseable {
       keyCard.draw(canvas.whole());
     }
     canvas.end();
+  }
+
+  /** Draws the room picture alone over the whole target. */
+  void drawPicture(Target target, Stage stage, double scale) {
+    target.bind();
+    refill(stage, new JointColours(model, stage));
+    room(new Box(0, 0, target.width() / scale, target.height() / scale), target, stage, scale);
+  }
+
+  private void refill(Stage stage, JointColours colours) {
+    List<Object> wanted =
+        List.of(
+            stage.look,
+            stage.measure,
+            stage.surface,
+            stage.joint,
+            stage.measure == Stage.Measure.MOMENT ? stage.time : "");
+    if (!wanted.equals(filledFor)) {
+      painted.fill(model, shape, stage, colours);
+      filledFor = wanted;
+    }
   }
 
   private void parts(Arrangement at, Stage stage, JointColours colours) {
@@ -157,7 +178,7 @@ final class Screen implements AutoCloseable {
                 lit.white()));
   }
 
-  private static void clear(int rgb) {
+  static void clear(int rgb) {
     glClearColor((rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f, 1);
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
   }
@@ -177,9 +198,16 @@ final class Screen implements AutoCloseable {
     } else {
       clear(0xefebe2);
       painted.draw(stage.camera, w, h, scale);
+      if (outside(stage)) {
+        sunArc.draw(model.house(), shape, stage, w, h, scale);
+      }
     }
     glDisable(GL_SCISSOR_TEST);
     glViewport(0, 0, target.width(), target.height());
+  }
+
+  private boolean outside(Stage stage) {
+    return walker.room(stage.camera.eye()).isEmpty();
   }
 
   private static List<LitHouse.Half> halves(Stage stage) {
@@ -199,6 +227,7 @@ final class Screen implements AutoCloseable {
   @Override
   public void close() {
     lit.close();
+    sunArc.close();
     painted.close();
     canvas.close();
   }

@@ -15,6 +15,7 @@ import slantlight.scene.Fault;
 import slantlight.scene.House;
 import slantlight.scene.Read;
 import slantlight.scene.SceneReader;
+import slantlight.score.ScoreOptions;
 import slantlight.view.draw.Box;
 import slantlight.view.gl.Target;
 
@@ -26,7 +27,6 @@ public final class Show implements AutoCloseable {
   private final Path stills;
   private final Window window;
   private final Stage stage;
-  private final Workshop.Scoring scoring;
   private final Controls controls;
   private final Remembered remembered;
   private final Window.Place start;
@@ -40,10 +40,9 @@ public final class Show implements AutoCloseable {
   private boolean dragged;
   private int kept;
 
-  private Show(Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
+  private Show(Path scene, House house, Path stills, boolean debug) {
     this.scene = scene;
     this.stills = stills;
-    this.scoring = scoring;
     remembered = new Remembered(Remembered.usual(), scene);
     start = remembered.place();
     window = new Window(house.name() + " - Slantlight", start, debug);
@@ -65,16 +64,15 @@ public final class Show implements AutoCloseable {
    * @param debug whether to ask the driver for its own messages
    * @throws slantlight.view.gl.GlUnavailable when there is no desktop or no OpenGL 3.3
    */
-  public static void run(
-      Path scene, House house, Path stills, boolean debug, Workshop.Scoring scoring) {
-    try (Show show = new Show(scene, house, stills, debug, scoring)) {
+  public static void run(Path scene, House house, Path stills, boolean debug) {
+    try (Show show = new Show(scene, house, stills, debug)) {
       show.loop();
     }
   }
 
   /** Equinox noon of the year that is scored: a time that shows something everywhere. */
   static ZonedDateTime noon(House house) {
-    return LocalDate.of(2026, 3, 21).atTime(12, 0).atZone(house.site().zone());
+    return LocalDate.of(ScoreOptions.DEFAULT_YEAR, 3, 21).atTime(12, 0).atZone(house.site().zone());
   }
 
   private void open(House house) {
@@ -85,7 +83,7 @@ public final class Show implements AutoCloseable {
       screen.show(empty);
     }
     controls.show(empty, screen.shape());
-    workshop = new Workshop(house, scoring);
+    workshop = new Workshop(house, Scores::of);
   }
 
   private void loop() {
@@ -105,7 +103,7 @@ public final class Show implements AutoCloseable {
         changed = true;
       }
       if (stage.look == Stage.Look.AS_LIT) {
-        workshop.want(controls.roomId(), stage.time, stage.weather);
+        workshop.want(controls.rooms(), stage.time, stage.weather);
       }
       String working = workshop.failure().isEmpty() ? workshop.working() : workshop.failure();
       if (changed || fresh || resized() || !Objects.equals(working, said)) {

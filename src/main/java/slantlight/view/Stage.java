@@ -2,6 +2,7 @@ package slantlight.view;
 
 import java.time.ZonedDateTime;
 import java.util.Optional;
+import slantlight.geom.Vec3;
 import slantlight.scene.Paint;
 import slantlight.sky.Weather;
 
@@ -20,7 +21,7 @@ final class Stage {
   /** Which number colours a joint. */
   enum Measure {
     YEAR("worst of the year"),
-    MOMENT("this moment"),
+    MOMENT("this moment, at most"),
     HOURS("hours a year");
 
     final String words;
@@ -74,6 +75,10 @@ final class Stage {
 
   Optional<String> surface = Optional.empty();
   Optional<String> joint = Optional.empty();
+
+  /** The place on the chosen surface that the picture is about; its light sets the brightness. */
+  Optional<Vec3> focus = Optional.empty();
+
   Camera camera;
   boolean presenting;
   int stop;

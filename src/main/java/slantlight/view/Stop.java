@@ -59,6 +59,7 @@ record Stop(Surface surface, Optional<String> joint, Peak peak, int level, Strin
             .map(e -> e.position())
             .findFirst()
             .orElse(peak.place().plus(new Vec3(0, 0.01, -1)));
-    stage.camera = Camera.from(eye, peak.place());
+    stage.focus = Optional.of(peak.place());
+    stage.camera = Camera.onto(eye, peak.place());
   }
 }

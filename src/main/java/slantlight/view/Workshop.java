@@ -33,8 +33,8 @@ final class Workshop implements AutoCloseable {
     ViewModel score(LightModel light, Progress progress);
   }
 
-  /** A moment wanted in a room. */
-  private record Wanted(String roomId, ZonedDateTime time, Weather weather) {}
+  /** A moment wanted in rooms; the first sets the brightness. */
+  private record Wanted(List<String> rooms, ZonedDateTime time, Weather weather) {}
 
   private final ExecutorService lightThread = thread("light");
   private final ExecutorService scoreThread = thread("score");
@@ -100,9 +100,9 @@ final class Workshop implements AutoCloseable {
     working = stage + ", " + Math.round(100 * share) + " %";
   }
 
-  /** Asks for the light of a moment in a room; only the newest wish is worked on. */
-  void want(String roomId, ZonedDateTime time, Weather weather) {
-    Wanted next = new Wanted(roomId, time, weather);
+  /** Asks for the light of a moment in some rooms; only the newest wish is worked on. */
+  void want(List<String> roomIds, ZonedDateTime time, Weather weather) {
+    Wanted next = new Wanted(roomIds, time, weather);
     if (next.equals(last)) {
       return;
     }
@@ -115,11 +115,20 @@ final class Workshop implements AutoCloseable {
   private void lightWanted() {
     Wanted now = wanted.getAndSet(null);
     if (now != null && light != null) {
-      moment.set(lit(now.roomId(), now.time(), now.weather()));
+      for (String id : now.rooms()) {
+        prepare(id);
+      }
+      moment.set(
+          LitMoment.of(
+              light,
+              new ArrayList<>(rooms.values()),
+              moments.at(now.time(), now.weather()),
+              Optional.of(now.rooms().get(0))));
     }
   }
 
-  private LitMoment lit(String roomId, ZonedDateTime time, Weather weather) {
+  /** Makes a room's light ready and the youngest of those kept. */
+  private void prepare(String roomId) {
     RoomField field = rooms.remove(roomId);
     if (field == null) {
       if (rooms.size() >= ROOMS) {
@@ -129,8 +138,6 @@ final class Workshop implements AutoCloseable {
       working = "";
     }
     rooms.put(roomId, field);
-    return LitMoment.of(
-        light, new ArrayList<>(rooms.values()), moments.at(time, weather), Optional.of(roomId));
   }
 
   /** Hands over what was finished since the last call. */

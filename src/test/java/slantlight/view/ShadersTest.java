@@ -23,7 +23,8 @@ class ShadersTest {
           List.of("beam", "beam"),
           List.of("ridge", "ridge"),
           List.of("tone", "tone"),
-          List.of("sky", "flat"));
+          List.of("sky", "flat"),
+          List.of("plain", "plain"));
 
   @Test
   void everyProgramCompilesAndEveryShaderIsUsed() throws IOException {

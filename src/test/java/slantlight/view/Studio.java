@@ -70,7 +70,7 @@ final class Studio {
     double aspect = 888.0 / 514;
     Camera camera =
         Camera.fitting(
-            shape.boxCorners(), shape.middle(), Math.toRadians(205), Math.toRadians(28), aspect);
+            shape.scope(), shape.middle(), Math.toRadians(205), Math.toRadians(28), aspect);
     return new Stage(at(5, 18, 12, 45), camera);
   }
 }

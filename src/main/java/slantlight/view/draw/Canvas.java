@@ -54,9 +54,9 @@ public final class Canvas implements AutoCloseable {
 
   private final long vg = nvgCreate(NVG_ANTIALIAS | NVG_STENCIL_STROKES);
   private final List<ByteBuffer> fonts = new ArrayList<>();
-  private final NVGColor colour = NVGColor.create();
-  private final NVGColor other = NVGColor.create();
-  private final NVGPaint paint = NVGPaint.create();
+  private final NVGColor colour = NVGColor.calloc();
+  private final NVGColor other = NVGColor.calloc();
+  private final NVGPaint paint = NVGPaint.calloc();
   private final List<Placed> placed = new ArrayList<>();
   private Box whole = new Box(0, 0, 0, 0);
 

@@ -1,0 +1,123 @@
+package slantlight.view;
+
+import static org.lwjgl.opengl.GL11C.GL_BLEND;
+import static org.lwjgl.opengl.GL11C.GL_DEPTH_TEST;
+import static org.lwjgl.opengl.GL11C.GL_ONE_MINUS_SRC_ALPHA;
+import static org.lwjgl.opengl.GL11C.GL_SRC_ALPHA;
+import static org.lwjgl.opengl.GL11C.GL_TRIANGLES;
+import static org.lwjgl.opengl.GL11C.glBlendFunc;
+import static org.lwjgl.opengl.GL11C.glDisable;
+import static org.lwjgl.opengl.GL11C.glEnable;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
+import slantlight.scene.House;
+import slantlight.sky.Sun;
+import slantlight.view.draw.Box;
+import slantlight.view.draw.Canvas;
+import slantlight.view.draw.Palette;
+import slantlight.view.draw.Type;
+import slantlight.view.gl.Mesh;
+import slantlight.view.gl.Program;
+
+/** The sun's path over the house on the day set, between those of the solstices, and a compass. */
+final class SunArc implements AutoCloseable {
+  private static final int MINUTES = 10;
+  private final Program program = new Program("line", "flat");
+  private final Mesh mesh = new Mesh(3, 3, 1, 4);
+
+  private static Vec3 centre(HouseShape shape) {
+    return new Vec3(shape.middle().x(), shape.middle().y(), shape.low().z());
+  }
+
+  private static double radius(HouseShape shape) {
+    return shape.radius() * HouseShape.RING;
+  }
+
+  /** Draws the lines, hidden by the house where they pass behind it. */
+  void draw(House house, HouseShape shape, Stage stage, int width, int height, double scale) {
+    Vertices out = new Vertices(11);
+    Vec3 c = centre(shape);
+    double r = radius(shape);
+    for (int i = 0; i < 72; i++) {
+      Vec3 a = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * i), 0).times(r));
+      Vec3 b = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * (i + 1)), 0).times(r));
+      out.line(a, b, Palette.SOFT_INK, 0.35);
+    }
+    LocalDate date = stage.time.toLocalDate();
+    arc(out, house, c, r, date.withMonth(6).withDayOfMonth(21), stage, 0.3);
+    arc(out, house, c, r, date.withMonth(12).withDayOfMonth(21), stage, 0.3);
+    int thin = out.indices();
+    arc(out, house, c, r, date, stage, 1);
+    mesh.fill(out.data(), out.index());
+    glEnable(GL_DEPTH_TEST);
+    glEnable(GL_BLEND);
+    glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
+    program
+        .use()
+        .set("camera", stage.camera.matrix((double) width / height))
+        .set("screen", width, height)
+        .set("pull", 0.0)
+        .set("width", 1.2 * scale);
+    mesh.draw(GL_TRIANGLES, 0, thin);
+    program.set("width", 2.6 * scale);
+    mesh.draw(GL_TRIANGLES, thin, out.indices() - thin);
+    glDisable(GL_BLEND);
+    glDisable(GL_DEPTH_TEST);
+  }
+
+  private static void arc(
+      Vertices out, House house, Vec3 c, double r, LocalDate date, Stage stage, double alpha) {
+    ZonedDateTime at = date.atStartOfDay(stage.time.getZone());
+    Vec3 last = null;
+    for (int m = 0; m <= 24 * 60; m += MINUTES) {
+      Sun sun = Almanac.sun(house, at.plusMinutes(m));
+      Vec3 next = sun.altitude() > 0 ? c.plus(sun.direction().times(r)) : null;
+      if (last != null && next != null) {
+        out.line(last, next, Palette.SUN, alpha);
+      }
+      last = next;
+    }
+  }
+
+  /** Writes hours, compass points and the sun itself. */
+  static void label(Canvas canvas, Box box, House house, HouseShape shape, Stage stage) {
+    Vec3 c = centre(shape);
+    double r = radius(shape);
+    String[] winds = {"N", "E", "S", "W"};
+    for (int i = 0; i < 4; i++) {
+      Vec3 at = c.plus(Vec3.ofAzimuthAltitude(Math.PI / 2 * i, 0).times(r * 1.07));
+      Vec2 p = stage.camera.project(at, box);
+      if (p != null) {
+        canvas.label(p, box, Type.strong(13).in(Palette.SOFT_INK), winds[i]);
+      }
+    }
+    Sun now = Almanac.sun(house, stage.time);
+    if (now.altitude() > 0) {
+      Vec2 p = stage.camera.project(c.plus(now.direction().times(r)), box);
+      if (p != null && box.inset(10).contains(p.x(), p.y())) {
+        canvas.disc(p, 11, Palette.PAPER);
+        canvas.disc(p, 9, Palette.SUN);
+      }
+    }
+    ZonedDateTime midnight = stage.time.toLocalDate().atStartOfDay(stage.time.getZone());
+    for (int h = 1; h < 24; h++) {
+      Sun sun = Almanac.sun(house, midnight.plusHours(h));
+      Vec2 p = stage.camera.project(c.plus(sun.direction().times(r)), box);
+      if (sun.altitude() > 0 && p != null && box.inset(10).contains(p.x(), p.y())) {
+        canvas.disc(p, 2.6, Palette.SUN);
+        if (h % 3 == 0) {
+          canvas.label(new Vec2(p.x(), p.y() - 15), box, Type.soft(12), h + ":00");
+        }
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    program.close();
+    mesh.close();
+  }
+}
