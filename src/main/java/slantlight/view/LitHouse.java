@@ -243,8 +243,11 @@ final class LitHouse implements AutoCloseable {
       glScissor(x0, 0, w * (i + 1) / halves.size() - x0, h);
       half(matrix, camera.eye(), halves.get(i), strength);
     }
+    // A blit obeys the scissor, so it must be off before the samples are put together.
+    glDisable(GL_SCISSOR_TEST);
     buffer.read();
     target.bind();
+    glEnable(GL_SCISSOR_TEST);
     org.lwjgl.opengl.GL11C.glViewport(rectangle[0], rectangle[1], w, h);
     glScissor(rectangle[0], rectangle[1], w, h);
     tone.use().set("light", 0).set("corner", rectangle[0], rectangle[1]);

@@ -14,6 +14,7 @@ import java.time.ZonedDateTime;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
+import slantlight.scene.Surface;
 import slantlight.sky.Sun;
 import slantlight.view.draw.Box;
 import slantlight.view.draw.Canvas;
@@ -90,7 +91,7 @@ final class SunArc implements AutoCloseable {
     for (int i = 0; i < 4; i++) {
       Vec3 at = c.plus(Vec3.ofAzimuthAltitude(Math.PI / 2 * i, 0).times(r * 1.07));
       Vec2 p = stage.camera.project(at, box);
-      if (p != null) {
+      if (p != null && !hidden(house, stage.camera.eye(), at)) {
         canvas.label(p, box, Type.strong(13).in(Palette.SOFT_INK), winds[i]);
       }
     }
@@ -105,14 +106,31 @@ final class SunArc implements AutoCloseable {
     ZonedDateTime midnight = stage.time.toLocalDate().atStartOfDay(stage.time.getZone());
     for (int h = 1; h < 24; h++) {
       Sun sun = Almanac.sun(house, midnight.plusHours(h));
-      Vec2 p = stage.camera.project(c.plus(sun.direction().times(r)), box);
-      if (sun.altitude() > 0 && p != null && box.inset(10).contains(p.x(), p.y())) {
+      Vec3 at = c.plus(sun.direction().times(r));
+      Vec2 p = stage.camera.project(at, box);
+      boolean seen = sun.altitude() > 0 && !hidden(house, stage.camera.eye(), at);
+      if (seen && p != null && box.inset(10).contains(p.x(), p.y())) {
         canvas.disc(p, 2.6, Palette.SUN);
         if (h % 3 == 0) {
           canvas.label(new Vec2(p.x(), p.y() - 15), box, Type.soft(12), h + ":00");
         }
       }
     }
+  }
+
+  /** Whether a surface that is drawn stands between the eye and a point. */
+  private static boolean hidden(House house, Vec3 eye, Vec3 point) {
+    Vec3 d = point.minus(eye);
+    for (Surface s : house.surfaces()) {
+      double toward = d.dot(s.face().frame().n());
+      double t = -s.face().frame().height(eye) / toward;
+      if (toward < 0 && t > 0 && t < 1) {
+        if (s.face().contains(s.face().frame().toPlane(eye.plus(d.times(t))))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   @Override

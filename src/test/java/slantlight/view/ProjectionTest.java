@@ -28,6 +28,7 @@ class ProjectionTest {
         PaintedHouse house = new PaintedHouse();
         Target picture = new Target(w, h, 1)) {
       picture.bind();
+      Screen.clear(0xffffff);
       JointColours colours = new JointColours(Studio.MODEL, stage);
       house.fill(Studio.MODEL, shape, stage, colours);
       house.draw(camera, w, h, 1);
