@@ -159,7 +159,7 @@ class GoldenTest {
           sum[2] += rgb & 255;
         }
         int many = n * n;
-        out[y * w + x] = sum[0] / many << 16 | sum[1] / many << 8 | sum[2] / many;
+        out[y * w + x] = ((sum[0] / many) << 16) | ((sum[1] / many) << 8) | (sum[2] / many);
       }
     }
     return new Pixels(w, h, out);
