@@ -169,6 +169,36 @@ final class Ingredients {
     }
   }
 
+  /**
+   * The recipes of many states laid out in flat arrays: a year is read from front to back for every
+   * point, and following references would cost more than the arithmetic.
+   */
+  static final class Menu {
+    private final int[] ground;
+    private final int[] node;
+    private final float[] amount;
+    private final int[][] extra;
+    private final float[][] extraAmount;
+
+    Menu(List<Recipe> recipes) {
+      int n = recipes.size();
+      ground = new int[n];
+      node = new int[4 * n];
+      amount = new float[8 * n];
+      extra = new int[n][];
+      extraAmount = new float[n][];
+      for (int i = 0; i < n; i++) {
+        Recipe r = recipes.get(i);
+        ground[i] = r.ground;
+        System.arraycopy(r.node, 0, node, 4 * i, 4);
+        System.arraycopy(r.beam, 0, amount, 8 * i, 4);
+        System.arraycopy(r.vault, 0, amount, 8 * i + 4, 4);
+        extra[i] = r.extra;
+        extraAmount[i] = r.extraAmount;
+      }
+    }
+  }
+
   /** One point's rows: by ground, a table of beam rows and vault rows for each node of the grid. */
   static final class Kitchen {
     private final float[][] tables;
@@ -184,39 +214,44 @@ final class Ingredients {
       return new Kitchen(new float[0][], rows);
     }
 
-    /** The rows under a recipe. */
-    void cook(Recipe recipe, float[] out) {
+    /** The rows under the recipe of a state. */
+    void cook(Menu menu, int state, float[] out) {
       int n = out.length;
-      if (recipe.ground >= 0) {
-        float[] t = tables[recipe.ground];
-        int b0 = 2 * n * recipe.node[0];
-        int b1 = 2 * n * recipe.node[1];
-        int b2 = 2 * n * recipe.node[2];
-        int b3 = 2 * n * recipe.node[3];
-        float s0 = recipe.beam[0];
-        float s1 = recipe.beam[1];
-        float s2 = recipe.beam[2];
-        float s3 = recipe.beam[3];
-        float v0 = recipe.vault[0];
-        float v1 = recipe.vault[1];
-        float v2 = recipe.vault[2];
-        float v3 = recipe.vault[3];
-        for (int i = 0; i < n; i++) {
-          out[i] =
-              (s0 * t[b0 + i] + s1 * t[b1 + i] + (s2 * t[b2 + i] + s3 * t[b3 + i]))
-                  + (v0 * t[b0 + n + i]
-                      + v1 * t[b1 + n + i]
-                      + (v2 * t[b2 + n + i] + v3 * t[b3 + n + i]));
-        }
+      if (menu.ground[state] >= 0) {
+        grid(menu, state, tables[menu.ground[state]], out);
       } else {
         Arrays.fill(out, 0);
       }
-      for (int k = 0; k < recipe.extra.length; k++) {
-        float a = recipe.extraAmount[k];
-        float[] r = rows[recipe.extra[k]];
+      int[] extra = menu.extra[state];
+      for (int k = 0; k < extra.length; k++) {
+        float a = menu.extraAmount[state][k];
+        float[] r = rows[extra[k]];
         for (int i = 0; i < n; i++) {
           out[i] += a * r[i];
         }
+      }
+    }
+
+    private static void grid(Menu menu, int state, float[] t, float[] out) {
+      int n = out.length;
+      int b0 = 2 * n * menu.node[4 * state];
+      int b1 = 2 * n * menu.node[4 * state + 1];
+      int b2 = 2 * n * menu.node[4 * state + 2];
+      int b3 = 2 * n * menu.node[4 * state + 3];
+      float s0 = menu.amount[8 * state];
+      float s1 = menu.amount[8 * state + 1];
+      float s2 = menu.amount[8 * state + 2];
+      float s3 = menu.amount[8 * state + 3];
+      float v0 = menu.amount[8 * state + 4];
+      float v1 = menu.amount[8 * state + 5];
+      float v2 = menu.amount[8 * state + 6];
+      float v3 = menu.amount[8 * state + 7];
+      for (int i = 0; i < n; i++) {
+        out[i] =
+            (s0 * t[b0 + i] + s1 * t[b1 + i] + (s2 * t[b2 + i] + s3 * t[b3 + i]))
+                + (v0 * t[b0 + n + i]
+                    + v1 * t[b1 + n + i]
+                    + (v2 * t[b2 + n + i] + v3 * t[b3 + n + i]));
       }
     }
   }

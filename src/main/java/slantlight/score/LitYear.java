@@ -37,13 +37,16 @@ final class LitYear {
   private final List<int[]> moments = new ArrayList<>();
   private final List<LightState> ingredients;
   private final Ingredients pantry;
+  private final Ingredients.Menu menu;
+  private final double[] suns;
+  private final double[] beams;
+  private final boolean[] clear;
 
-  /** One state of light; {@code sun} and {@code beam} are of the beam alone. */
+  /** One state of light; {@code beam} is of the sun alone. */
   private static final class State {
     private final ZonedDateTime at;
     private final Weather weather;
     private final Sun place;
-    private final Vec3 sun;
     private final double beam;
     private final List<Double> lamps;
     private final Ingredients.Recipe recipe;
@@ -60,7 +63,6 @@ final class LitYear {
       this.at = at;
       this.weather = weather;
       this.place = place;
-      this.sun = place.direction();
       this.beam = beam;
       this.lamps = lamps;
       this.recipe = recipe;
@@ -79,6 +81,18 @@ final class LitYear {
       gather();
       this.ingredients = pantry.states();
     }
+    this.menu = new Ingredients.Menu(states.stream().map(s -> s.recipe).toList());
+    this.suns = new double[3 * states.size()];
+    this.beams = new double[states.size()];
+    this.clear = new boolean[states.size()];
+    for (int s = 0; s < states.size(); s++) {
+      Vec3 sun = states.get(s).place.direction();
+      suns[3 * s] = sun.x();
+      suns[3 * s + 1] = sun.y();
+      suns[3 * s + 2] = sun.z();
+      beams[s] = states.get(s).beam;
+      clear[s] = states.get(s).weather != Weather.OVERCAST;
+    }
   }
 
   /** Gathers the states of the options' days and step. */
@@ -95,9 +109,9 @@ final class LitYear {
     return ingredients;
   }
 
-  /** Amounts of the ingredients in a state; the sun's own beam is not among them. */
-  Ingredients.Recipe recipe(int s) {
-    return states.get(s).recipe;
+  /** Amounts of the ingredients in every state; the sun's own beam is not among them. */
+  Ingredients.Menu menu() {
+    return menu;
   }
 
   /**
@@ -109,14 +123,14 @@ final class LitYear {
     return pantry == null ? Ingredients.Kitchen.plain(rows) : pantry.kitchen(rows);
   }
 
-  /** Unit vector toward the sun. */
-  Vec3 sun(int s) {
-    return states.get(s).sun;
+  /** Unit vectors toward the sun: x, y and z of each state in turn. */
+  double[] suns() {
+    return suns;
   }
 
   /** Illuminance of the sun's beam square to it, outside, lx. */
   double beam(int s) {
-    return states.get(s).beam;
+    return beams[s];
   }
 
   /** The complete light of a state. */
@@ -139,7 +153,7 @@ final class LitYear {
 
   /** True when the state belongs to clear weather or to night. */
   boolean clear(int s) {
-    return states.get(s).weather != Weather.OVERCAST;
+    return clear[s];
   }
 
   /** Hours a year of this state if every day were clear. */

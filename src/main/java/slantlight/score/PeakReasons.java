@@ -147,7 +147,7 @@ final class PeakReasons {
 
   private double[] basisRows(int sample, int state) {
     float[] mixed = new float[scan.basis().rows(sample)];
-    scan.kitchen(sample).cook(year.recipe(state), mixed);
+    scan.kitchen(sample).cook(year.menu(), state, mixed);
     double[] rows = new double[mixed.length];
     for (int r = 0; r < rows.length; r++) {
       rows[r] = mixed[r];

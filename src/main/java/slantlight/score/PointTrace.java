@@ -28,6 +28,7 @@ final class PointTrace {
   private final Ingredients.Kitchen kitchen;
   private final float[] rows;
   private final double[] weights;
+  private final Vec3 normal;
 
   /** The sun's beam at the state at hand: illuminance square to it, lx, and local direction. */
   private float beam;
@@ -49,6 +50,7 @@ final class PointTrace {
     this.kitchen = kitchen;
     this.rows = new float[kernel.rows()];
     this.weights = new double[kernel.rows()];
+    this.normal = optics.frame().n();
   }
 
   /**
@@ -60,8 +62,9 @@ final class PointTrace {
    */
   Worst follow(float[][] showing, float[] own) {
     Worst worst = new Worst();
+    Ingredients.Menu menu = year.menu();
     for (int s = 0; s < year.states(); s++) {
-      kitchen.cook(year.recipe(s), rows);
+      kitchen.cook(menu, s, rows);
       addBeam(s);
       for (int eye = 0; eye < optics.eyes(); eye++) {
         judge(eye, s, showing, own, worst);
@@ -71,14 +74,17 @@ final class PointTrace {
   }
 
   private void addBeam(int s) {
-    Vec3 sun = year.sun(s);
     double lux = year.beam(s);
+    double[] suns = year.suns();
+    double x = suns[3 * s];
+    double y = suns[3 * s + 1];
+    double z = suns[3 * s + 2];
     beam =
-        lux > 0 && sun.dot(optics.frame().n()) > 0
-            ? (float) (lux * beams.transmittance(sample, sun.x(), sun.y(), sun.z()))
+        lux > 0 && x * normal.x() + y * normal.y() + z * normal.z() > 0
+            ? (float) (lux * beams.transmittance(sample, x, y, z))
             : 0;
     if (beam > 0) {
-      beamFrom = optics.frame().directionToLocal(sun);
+      beamFrom = optics.frame().directionToLocal(new Vec3(x, y, z));
       kernel.weigh(beamFrom.x(), beamFrom.y(), beamFrom.z(), weights);
       for (int r = 0; r < rows.length; r++) {
         rows[r] += (float) (beam * weights[r]);
