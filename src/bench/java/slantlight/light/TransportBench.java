@@ -167,6 +167,20 @@ public class TransportBench {
     return sum;
   }
 
+  /** How many moments a year has. */
+  int moments() {
+    return suns.length / 3;
+  }
+
+  /** Multiply-adds of the year's product, its dense part. */
+  double multiplyAdds() {
+    double sum = 0;
+    for (int s = 0; s < samples; s++) {
+      sum += (double) ((Coefficients) basis).multiplyAdds(s) * moments();
+    }
+    return sum;
+  }
+
   /** What one core can do: fused multiply-adds on arrays that stay in the nearest cache. */
   @Benchmark
   @OperationsPerInvocation(MULTIPLY_ADDS)

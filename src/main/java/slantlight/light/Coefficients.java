@@ -72,6 +72,11 @@ final class Coefficients implements Basis {
     return samples[sample].rows;
   }
 
+  /** Multiply-adds of the dense part for one sample and one moment; benchmarks count by it. */
+  int multiplyAdds(int sample) {
+    return samples[sample].rows * samples[sample].used.length;
+  }
+
   private record Sources(
       int size, float[][] dense, int[] node, float[] weight, float[] general, float[] fixed)
       implements Block {}
