@@ -9,15 +9,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import slantlight.decide.RegionalScale;
+import slantlight.decide.Showing;
 import slantlight.decide.Verdict;
 import slantlight.report.Cautions;
 import slantlight.scene.BoardSize;
 import slantlight.scene.House;
+import slantlight.scene.JointKind;
 import slantlight.scene.LevelScale;
 import slantlight.scene.Surface;
 import slantlight.score.Band;
 import slantlight.score.HouseScore;
-import slantlight.score.LevelScore;
+import slantlight.score.Span;
 import slantlight.score.SurfaceScore;
 
 /** The answer of {@code score} in one screen: levels first, then each surface with its reason. */
@@ -54,9 +56,10 @@ final class ScoreText {
         String.format(
             Locale.ROOT,
             "Showing is a multiple of what an eye just notices unasked: quiet below 1, trace from 1,"
-                + " plain from 2.5, loud from 6. Hours are at trace or above at level 4: if every"
-                + " day were clear, and expected with this site's share of clear sky. Year %d,"
-                + " %d-minute steps, %,d points, %,d moments.",
+                + " plain from 2.5, loud from 6. Likely spans come from the spread of ridge heights"
+                + " in practice, of eyes and of light. Hours are for level 4: if every day were"
+                + " clear, and expected with this site's share of clear sky. Year %d, %d-minute"
+                + " steps, %,d points, %,d moments.",
             score.year(),
             score.stepMinutes(),
             score.samples(),
@@ -116,19 +119,10 @@ final class ScoreText {
     for (SurfaceScore s : byNeed()) {
       Verdict v = verdicts.get(s.surfaceId());
       Surface surface = house.surface(s.surfaceId());
-      LevelScore four = s.atLevel(4);
-      out.printf(
-          Locale.ROOT,
-          "%-30s level %d   showing %s / %s / %s at level 3 / 4 / 5   %,.0f h clear, %,.0f h"
-              + " expected   %s%n",
-          surface.label(),
-          v.level(),
-          figure(s.atLevel(3).peakShowing()),
-          figure(four.peakShowing()),
-          figure(s.atLevel(5).peakShowing()),
-          four.clearHours().get(Band.TRACE.index()),
-          four.expectedHours().get(Band.TRACE.index()),
-          Band.of(four.peakShowing()).name().toLowerCase(Locale.ROOT));
+      out.println("Level " + v.level() + "  " + surface.label());
+      if (Showing.worst(s).isPresent()) {
+        wrap(out, "    ", figures(s));
+      }
       wrap(out, "    ", v.reason());
       if (v.byStandard() >= v.byShowing() || v.unsolved()) {
         wrap(out, "    ", v.standardReason());
@@ -137,6 +131,37 @@ final class ScoreText {
         wrap(out, "    - ", note);
       }
     }
+  }
+
+  private static String figures(SurfaceScore s) {
+    double four = Showing.at(s, 4);
+    JointKind kind =
+        Showing.worstJoint(s)
+            .filter(j -> j.atLevel(4).peakShowing() >= four)
+            .map(j -> j.joint().kind())
+            .orElse(JointKind.SPOT);
+    Span span = Span.of(four, kind, 4);
+    return String.format(
+        Locale.ROOT,
+        "%s: %s at level 4 (likely %s to %s), %s at level 3, %s at level 5; trace or more for %s"
+            + " h/yr if clear, %s h/yr expected",
+        Band.of(four).name().toLowerCase(Locale.ROOT),
+        figure(four),
+        figure(span.low()),
+        figure(span.high()),
+        figure(Showing.at(s, 3)),
+        figure(Showing.at(s, 5)),
+        hours(s.atLevel(4).clearHours().get(Band.TRACE.index())),
+        hours(s.atLevel(4).expectedHours().get(Band.TRACE.index())));
+  }
+
+  /** Hours to two figures: the model carries no more. */
+  private static String hours(double h) {
+    if (h < 10) {
+      return String.format(Locale.ROOT, "%.0f", h);
+    }
+    double unit = Math.pow(10, Math.floor(Math.log10(h)) - 1);
+    return String.format(Locale.ROOT, "%,.0f", Math.round(h / unit) * unit);
   }
 
   private static String figure(double showing) {
@@ -155,7 +180,7 @@ final class ScoreText {
           Double::sum);
       s.layout().boards().forEach(b -> boards.merge(size(b.stock()), 1, Integer::sum));
       for (var joint : s.layout().joints()) {
-        if (joint.kind() == slantlight.scene.JointKind.TAPERED) {
+        if (joint.kind() == JointKind.TAPERED) {
           tapered += joint.length();
         } else {
           butt += joint.length();

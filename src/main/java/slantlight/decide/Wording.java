@@ -53,9 +53,15 @@ final class Wording {
       out.append(
           hours < 1
               ? " for minutes a year"
-              : String.format(Locale.ROOT, " for %,.0f hours a year", hours));
+              : String.format(Locale.ROOT, " for %,d hours a year", twoFigures(hours)));
     }
     return out.append('.').toString();
+  }
+
+  /** Rounded to two figures: the model carries no more. */
+  private static long twoFigures(double hours) {
+    double unit = Math.pow(10, Math.max(0, Math.floor(Math.log10(hours)) - 1));
+    return (long) (Math.round(hours / unit) * unit);
   }
 
   private static String subject(SurfaceScore score, Peak peak) {
