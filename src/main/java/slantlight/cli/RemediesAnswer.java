@@ -66,9 +66,10 @@ record RemediesAnswer(
         out,
         width,
         0,
-        "Showing is a multiple of what an eye just notices unasked. A surface's remedies are scored"
-            + " on its worst days and on days spread over the year; \"together\" is the plan scored"
-            + " again as a whole.");
+        "Showing is a multiple of what an eye just notices unasked; \"enough\" also stands where what"
+            + " is left above the limit lasts no longer than the room bears. A surface's remedies are"
+            + " scored on its worst days and on days spread over the year; \"together\" is the plan"
+            + " scored again as a whole.");
     Words.paragraph(out, width, 0, Cautions.FORECAST + " " + Cautions.CONTRACT);
   }
 

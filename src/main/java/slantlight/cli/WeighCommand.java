@@ -196,7 +196,7 @@ final class WeighCommand implements Callable<Integer> {
       plans.put(
           "that leaves nothing above " + Words.showing(cheapest),
           solved.cheapest(o -> o.peak() <= cheapest));
-    } else {
+    } else if (cheapest != null || budget == null) {
       plans.put("that solves most for least", solved.cheapest(slantlight.decide.Option::solves));
     }
     bar.at("the plan as a whole", 0.9);

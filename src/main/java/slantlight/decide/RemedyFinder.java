@@ -231,6 +231,9 @@ public final class RemedyFinder {
   private List<Option> options(String id, List<Trial> trials) {
     List<Option> out = new ArrayList<>();
     for (Trial t : trials) {
+      if (showing(t) > showing(trials.get(0))) {
+        continue; // less length above the limit is no excuse for a joint that shows more
+      }
       for (int level : Baseline.levels(house, t.score())) {
         OptionalLong price = price(id, trials.get(0), t, level);
         if (price.isPresent()) {
