@@ -13,8 +13,7 @@ class InspectCommandTest {
   @Test
   void windowsLieInThePeriodAndLampsRakeAsHard() throws Exception {
     CommandRun run =
-        CommandRun.of(
-            "inspect", ROOM, "--from", "2026-11-30", "--to", "2026-12-02", "--json");
+        CommandRun.of("inspect", ROOM, "--from", "2026-11-30", "--to", "2026-12-02", "--json");
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCode.OK);
     JsonNode surfaces = new ObjectMapper().readTree(run.out()).get("surfaces");
@@ -35,8 +34,7 @@ class InspectCommandTest {
 
   @Test
   void theListCanBeCheckedOffAndCarriesTheCautions() {
-    CommandRun run =
-        CommandRun.of("inspect", ROOM, "--from", "2026-11-30", "--to", "2026-11-30");
+    CommandRun run = CommandRun.of("inspect", ROOM, "--from", "2026-11-30", "--to", "2026-11-30");
     assertThat(run.out()).contains("[ ] found", "never look at the sun", "ladders", "asbestos");
   }
 

@@ -38,8 +38,7 @@ class WeighCommandTest {
   @Test
   void closingTheOnlyWindowQuietsTheCeilingByDay() throws Exception {
     CommandRun run =
-        CommandRun.of(
-            "weigh", ROOM, "--without", "living/slider", "--surface", CEILING, "--json");
+        CommandRun.of("weigh", ROOM, "--without", "living/slider", "--surface", CEILING, "--json");
     JsonNode ceiling = new ObjectMapper().readTree(run.out()).at("/surfaces/0");
     assertThat(ceiling.get("showingAfter").asDouble())
         .isLessThan(ceiling.get("showingBefore").asDouble());

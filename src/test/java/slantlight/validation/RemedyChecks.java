@@ -57,14 +57,15 @@ public final class RemedyChecks {
             size[1]),
         PRACTICE,
         "holds in peak and in excess",
-        Showing.at(with, 4) <= Showing.at(across, 4)
+        Showing.at(across, 4) > 0
+            && Showing.at(with, 4) <= Showing.at(across, 4)
             && Excess.of(with, 4, limit) <= Excess.of(across, 4, limit));
   }
 
   private static Check handLamp() {
     House house = TestHouses.boxRoom(5, 8, 2.7, 1, 4, 0, 2.4, 0.8);
     SurfaceScore score = score(house, BoardRun.ACROSS_FRAMING);
-    boolean all = true;
+    boolean all = !score.joints().isEmpty();
     for (JointScore j : score.joints()) {
       Optional<LampPlace> lamp = LampPlace.of(house, house.surface(CEILING), j);
       all &= lamp.isEmpty() || lamp.get().slant() >= lamp.get().worstSlant();

@@ -34,7 +34,8 @@ class ValidationTest {
           MonteCarloChecks::all,
           LevelChecks::all,
           BoardChecks::all,
-          ScoreChecks::all);
+          ScoreChecks::all,
+          RemedyChecks::all);
 
   @TestFactory
   Stream<DynamicTest> everyCheckHoldsAndTheDocumentIsFresh() {
