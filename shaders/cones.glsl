@@ -10,9 +10,13 @@ const int CONES = 19;
 layout(location = 1) in float row;
 uniform samplerBuffer cones;
 
-float luminance(float table[STEPS + 1], float alpha, vec3 n, vec3 o) {
+float widened(float alpha) {
   float spread = max(0.1, 0.22 - 0.45 * alpha);
-  float wide = sqrt(alpha * alpha + spread * spread);
+  return sqrt(alpha * alpha + spread * spread);
+}
+
+float luminance(float table[STEPS + 1], float alpha, vec3 n, vec3 o) {
+  float wide = widened(alpha);
   float sum = 0.0;
   for (int i = 0; i < CONES; i++) {
     vec3 cone = texelFetch(cones, int(row + 0.5) * CONES + i).xyz;

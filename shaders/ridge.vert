@@ -25,9 +25,20 @@ void main() {
   vec3 o = vec3(dot(to, axisU), dot(to, axisV), dot(to, axisN));
   vec3 level = vec3(0.0, 0.0, 1.0);
   vec3 n = normalize(vec3(-strength * slope.xy, 1.0));
-  float base = luminance(paperBody, paperAlpha, level, o);
-  float tilted = slope.z > 0.5 ? luminance(compoundBody, compoundAlpha, n, o)
-      : luminance(paperBody, paperAlpha, n, o);
+  float paperWide = widened(paperAlpha);
+  float tiltedWide = slope.z > 0.5 ? widened(compoundAlpha) : paperWide;
+  float base = 0.0;
+  float tilted = 0.0;
+  for (int i = 0; i < CONES; i++) {
+    vec3 cone = texelFetch(cones, int(row + 0.5) * CONES + i).xyz;
+    float lux = length(cone);
+    if (lux > 0.0) {
+      vec3 d = cone / lux;
+      base += lux * reflected(paperBody, paperWide, level, d, o);
+      tilted += lux * (slope.z > 0.5 ? reflected(compoundBody, tiltedWide, n, d, o)
+          : reflected(paperBody, tiltedWide, n, d, o));
+    }
+  }
   if (sunLux > 0.0) {
     base += sunLux * reflected(paperBody, paperAlpha, level, sun, o);
     tilted += slope.z > 0.5 ? sunLux * reflected(compoundBody, compoundAlpha, n, sun, o)

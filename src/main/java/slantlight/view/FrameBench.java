@@ -83,10 +83,13 @@ public final class FrameBench {
           controls.standIn(house.rooms().get(0).id());
         }
         String from = inside ? "inside" : "outside";
-        double plain = plain(screen, house, stage.camera, target);
-        say("plain textured", from, plain, plain);
+        double surfaces = plain(screen, house, stage.camera, target, false);
+        double ridges = plain(screen, house, stage.camera, target, true);
+        say("plain textured", from, surfaces, surfaces);
+        say("plain, with ridges", from, ridges, surfaces);
         for (Stage.Look look : Stage.Look.values()) {
           stage.look = look;
+          double plain = look == Stage.Look.AS_LIT ? ridges : surfaces;
           double picture = median(() -> screen.drawPicture(target, stage, 1));
           say(look.name() + " picture", from, picture, plain);
           say(
@@ -119,7 +122,8 @@ public final class FrameBench {
   }
 
   /** The yardstick: the as-lit picture's own triangles with one texture. */
-  private double plain(Screen screen, House house, Camera camera, Target target) {
+  private double plain(
+      Screen screen, House house, Camera camera, Target target, boolean withRidges) {
     Vertices vertices = new Vertices(5);
     for (Surface s : house.surfaces()) {
       SurfaceGrid grid = screen.shape().fine(s);
@@ -129,6 +133,9 @@ public final class FrameBench {
       }
       for (int i : grid.triangles()) {
         vertices.index(first + i);
+      }
+      if (withRidges) {
+        screen.shape().strips(screen.model(), s, 4).ifPresent(strips -> add(vertices, s, strips));
       }
     }
     int[] checks = new int[64 * 64];
@@ -151,6 +158,16 @@ public final class FrameBench {
             glDisable(GL_CULL_FACE);
             glDisable(GL_DEPTH_TEST);
           });
+    }
+  }
+
+  private static void add(Vertices vertices, Surface s, RidgeStrips strips) {
+    int first = vertices.vertices();
+    for (Vec2 p : strips.points()) {
+      vertices.add(s.face().frame().toWorld(p, 0.001)).add(p.x()).add(p.y());
+    }
+    for (int i : strips.triangles()) {
+      vertices.index(first + i);
     }
   }
 

@@ -36,7 +36,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.joml.FrustumIntersection;
 import org.joml.Matrix4f;
+import org.joml.Vector3f;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
@@ -59,8 +61,16 @@ final class LitHouse implements AutoCloseable {
   /** Linear display value given to the average (log) luminance of the painted surfaces. */
   private static final double KEY = 0.42;
 
-  /** How far the brightness follows a place from that of its room, either way. */
-  private static final double ADAPTS = 16;
+  /** The same for a sun patch that is looked at: near the end of the straight part. */
+  private static final double SUNLIT_KEY = 0.72;
+
+  /** How far the brightness follows a place from that of its room. */
+  private static final double UP = 16;
+
+  private static final double DOWN = 200;
+
+  /** A place this near a sun patch is looked at for the patch, m. */
+  private static final double NEAR_PATCH = 0.25;
 
   /** Reflectance of white paint. */
   private static final double WHITE = 0.85;
@@ -86,6 +96,7 @@ final class LitHouse implements AutoCloseable {
   private HouseShape shape;
   private LitMoment moment;
   private LightBuffer buffer;
+  private final FrustumIntersection frustum = new FrustumIntersection();
   private double roomExposure = 1;
   private double exposure = 1;
 
@@ -187,16 +198,19 @@ final class LitHouse implements AutoCloseable {
       Vec2 at = s.face().frame().toPlane(place.get());
       double lux = new ConeValues(moment.cones()).add(s, shape.grid(s), at);
       double cos = moment.state().sky().sun().dot(s.face().frame().n());
+      boolean sunlit = false;
       for (LitMoment.Beam b : moment.beams()) {
         boolean struck = b.patch().surface().id().equals(s.id());
-        if (struck && b.patch().region().covers(Outlines.point(at))) {
+        if (struck && b.patch().region().isWithinDistance(Outlines.point(at), NEAR_PATCH)) {
           lux += b.normalLux() * cos;
+          sunlit = true;
         }
       }
       // Dark paint stays darker than white, though the eye adapts toward it.
       double lrv = s.paint().lrv();
-      double metered = KEY * Math.sqrt(lrv / WHITE) * Math.PI / Math.max(1e-3, lux * lrv);
-      exposure = Math.max(roomExposure / ADAPTS, Math.min(roomExposure * ADAPTS, metered));
+      double key = sunlit ? SUNLIT_KEY : KEY;
+      double metered = key * Math.sqrt(lrv / WHITE) * Math.PI / Math.max(1e-3, lux * lrv);
+      exposure = Math.max(roomExposure / DOWN, Math.min(roomExposure * UP, metered));
     }
   }
 
@@ -237,6 +251,7 @@ final class LitHouse implements AutoCloseable {
     glDepthMask(true);
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
     Matrix4f matrix = camera.matrix((double) w / h);
+    frustum.set(matrix);
     glEnable(GL_SCISSOR_TEST);
     for (int i = 0; i < halves.size(); i++) {
       int x0 = w * i / halves.size();
@@ -329,15 +344,26 @@ final class LitHouse implements AutoCloseable {
     }
   }
 
-  /** Sets what belongs to a surface; false when it is seen from behind. */
-  private static boolean surface(Program program, Surface s, Vec3 eye) {
+  /** Sets what belongs to a surface; false when it is seen from behind or out of the picture. */
+  private boolean surface(Program program, Surface s, Vec3 eye) {
     Frame f = s.face().frame();
-    if (f.height(eye) <= 0) {
+    if (f.height(eye) <= 0 || !inView(s)) {
       return false;
     }
     program.set("axisU", f.u()).set("axisV", f.v()).set("axisN", f.n());
     program.set("hue", s.kind() == SurfaceKind.FLOOR ? Hue.FLOOR : Hue.WALL);
     return true;
+  }
+
+  private boolean inView(Surface s) {
+    Vector3f low = new Vector3f(Float.POSITIVE_INFINITY);
+    Vector3f high = new Vector3f(Float.NEGATIVE_INFINITY);
+    for (Vec3 p : s.face().corners()) {
+      Vector3f v = new Vector3f((float) p.x(), (float) p.y(), (float) p.z());
+      low.min(v);
+      high.max(v);
+    }
+    return frustum.testAab(low, high);
   }
 
   private void sun(Program program, Surface s, double lux) {

@@ -151,10 +151,18 @@ final class Ribbons {
   private void cells(Box strip, double[] showing) {
     canvas.fill(strip, 0xe7e3d9);
     int n = showing.length;
-    for (int i = 0; i < n; i++) {
-      if (showing[i] > 0) {
-        canvas.fill(snapped(strip.column(i, n)), Palette.ofShowing(showing[i]));
+    for (int from = 0; from < n; ) {
+      int to = from + 1;
+      int rgb = Palette.ofShowing(showing[from]);
+      while (to < n && (showing[to] > 0) == (showing[from] > 0) && Palette.ofShowing(showing[to]) == rgb) {
+        to++;
       }
+      if (showing[from] > 0) {
+        double x = strip.x() + strip.w() * from / n;
+        canvas.fill(
+            snapped(new Box(x, strip.y(), strip.w() * (to - from) / n, strip.h())), rgb);
+      }
+      from = to;
     }
   }
 

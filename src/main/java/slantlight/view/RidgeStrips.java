@@ -22,10 +22,10 @@ import slantlight.sight.RidgeTable;
  */
 final class RidgeStrips {
   /** Facets across the crown. */
-  private static final int CROWN = 12;
+  private static final int CROWN = 8;
 
   /** Facets across an edge. */
-  private static final int EDGE = 8;
+  private static final int EDGE = 6;
 
   /** Longest facet along the joint, m. */
   private static final double PIECE = 0.4;

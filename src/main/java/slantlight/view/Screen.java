@@ -121,6 +121,7 @@ final class Screen implements AutoCloseable {
     }
     if (stage.presenting) {
       presentation.draw(canvas.whole(), stops, stage);
+      notes.draw(picture, stage, working);
     } else {
       parts(at, stage, colours);
     }
@@ -193,6 +194,7 @@ final class Screen implements AutoCloseable {
     glEnable(GL_SCISSOR_TEST);
     glScissor(x, y, w, h);
     if (stage.look == Stage.Look.AS_LIT && moment.isPresent()) {
+      lit.meter(stage.focus, stage.surface.map(model.house()::surface));
       lit.draw(
           target, new int[] {x, y, w, h}, stage.camera, halves(stage), stage.strength, samples);
     } else {

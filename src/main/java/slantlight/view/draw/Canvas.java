@@ -23,6 +23,7 @@ import static org.lwjgl.nanovg.NanoVG.nvgRect;
 import static org.lwjgl.nanovg.NanoVG.nvgResetScissor;
 import static org.lwjgl.nanovg.NanoVG.nvgRoundedRect;
 import static org.lwjgl.nanovg.NanoVG.nvgScissor;
+import static org.lwjgl.nanovg.NanoVG.nvgShapeAntiAlias;
 import static org.lwjgl.nanovg.NanoVG.nvgStroke;
 import static org.lwjgl.nanovg.NanoVG.nvgStrokeColor;
 import static org.lwjgl.nanovg.NanoVG.nvgStrokeWidth;
@@ -120,7 +121,9 @@ public final class Canvas implements AutoCloseable {
     nvgBeginPath(vg);
     path(b, radius);
     nvgFillColor(vg, rgba(rgb, alpha, colour));
+    nvgShapeAntiAlias(vg, radius > 0);
     nvgFill(vg);
+    nvgShapeAntiAlias(vg, true);
   }
 
   /** Outlines a box. */
