@@ -154,13 +154,14 @@ final class Ribbons {
     for (int from = 0; from < n; ) {
       int to = from + 1;
       int rgb = Palette.ofShowing(showing[from]);
-      while (to < n && (showing[to] > 0) == (showing[from] > 0) && Palette.ofShowing(showing[to]) == rgb) {
+      while (to < n
+          && (showing[to] > 0) == (showing[from] > 0)
+          && Palette.ofShowing(showing[to]) == rgb) {
         to++;
       }
       if (showing[from] > 0) {
         double x = strip.x() + strip.w() * from / n;
-        canvas.fill(
-            snapped(new Box(x, strip.y(), strip.w() * (to - from) / n, strip.h())), rgb);
+        canvas.fill(snapped(new Box(x, strip.y(), strip.w() * (to - from) / n, strip.h())), rgb);
       }
       from = to;
     }

@@ -24,8 +24,8 @@ final class RidgeStrips {
   /** Facets across the crown. */
   private static final int CROWN = 8;
 
-  /** Facets across an edge. */
-  private static final int EDGE = 6;
+  /** Facets across an edge; a multiple of four has corners at its steepest places. */
+  private static final int EDGE = 8;
 
   /** Longest facet along the joint, m. */
   private static final double PIECE = 0.4;
