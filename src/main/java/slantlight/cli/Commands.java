@@ -24,6 +24,9 @@ final class Commands {
           "film", //
           "completion");
 
+  /** Works, but is in no help text. */
+  private static final String FOR_DEVELOPERS = "docs-pictures";
+
   private Commands() {}
 
   /** A new command object, for picocli. */
@@ -47,6 +50,10 @@ final class Commands {
 
   /** Adds the commands that these arguments can need. */
   static void addTo(CommandLine main, String... args) {
+    if (args.length > 0 && args[0].equals(FOR_DEVELOPERS)) {
+      main.addSubcommand(FOR_DEVELOPERS, new DocsPicturesCommand());
+      return;
+    }
     for (String arg : args) {
       if (NAMES.contains(arg)) {
         if (arg.equals("completion")) {

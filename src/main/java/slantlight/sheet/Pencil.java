@@ -152,7 +152,8 @@ public final class Pencil {
     return List.of(new Vec2(x, y), new Vec2(x + w, y), new Vec2(x + w, y + h), new Vec2(x, y + h));
   }
 
-  private static List<Vec2> round(double x, double y, double radius) {
+  /** A circle as a ring of points. */
+  static List<Vec2> round(double x, double y, double radius) {
     List<Vec2> out = new ArrayList<>();
     for (int i = 0; i < CIRCLE; i++) {
       double a = 2 * Math.PI * i / CIRCLE;

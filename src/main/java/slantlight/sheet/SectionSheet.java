@@ -35,6 +35,8 @@ public final class SectionSheet {
   private final double place;
   private final double sill;
   private final double head;
+  private final double top;
+  private final Vec3 normal;
   private final double depth;
   private final double floor;
   private final double ground;
@@ -43,7 +45,7 @@ public final class SectionSheet {
   private final int denominator;
   private final Pencil pencil = new Pencil();
 
-  private SectionSheet(House house, Opening opening, Peak peak) {
+  private SectionSheet(House house, Opening opening, Peak peak, Surface surface) {
     this.house = house;
     this.opening = opening;
     this.peak = peak;
@@ -56,7 +58,6 @@ public final class SectionSheet {
       high = Math.max(high, c.z());
     }
     sill = low;
-    head = high;
     double from = opening.face().frame().origin().dot(along);
     place = peak.place().dot(along) - from;
     foot = peak.place().minus(along.times(place));
@@ -65,6 +66,10 @@ public final class SectionSheet {
     ground = house.outside().groundZ();
     depth = depth(room);
     ceiling = peak.place().z();
+    normal = surface.face().frame().n();
+    double plane = ceiling + place * normal.dot(along) / normal.z();
+    head = Math.max(low + 1e-3, Math.min(high, plane));
+    top = high;
     double[] usual = {20, 25, 33, 50, 75, 100, 150, 200, 500};
     int chosen = (int) usual[usual.length - 1];
     for (int i = usual.length - 1; i >= 0; i--) {
@@ -83,7 +88,8 @@ public final class SectionSheet {
    * @param id safe id of the drawing
    */
   public static Optional<Drawing> of(House house, SurfaceScore score, String id) {
-    Frame frame = house.surface(score.surfaceId()).face().frame();
+    Surface surface = house.surface(score.surfaceId());
+    Frame frame = surface.face().frame();
     if (score.worst().isEmpty() || frame.n().z() > -0.5) {
       return Optional.empty();
     }
@@ -91,28 +97,28 @@ public final class SectionSheet {
     return house.openings().stream()
         .filter(o -> o.id().equals(peak.source().via()))
         .filter(o -> Math.abs(o.face().frame().n().z()) < 0.5)
-        .map(o -> new SectionSheet(house, o, peak))
+        .map(o -> new SectionSheet(house, o, peak, surface))
         .filter(s -> s.place > STEP)
         .findFirst()
-        .map(s -> s.draw(id, house.surface(score.surfaceId())));
+        .map(s -> s.draw(id, surface));
   }
 
   private Drawing draw(String id, Surface surface) {
     double low = Math.min(ground, floor) - 0.3;
-    double top = ceiling;
+    double peakZ = Math.max(ceiling, top);
     List<Vec2> roof = new ArrayList<>();
     for (double t = 0; t <= depth + 1e-9; t += STEP) {
       double z = ceilingAt(t);
       if (!Double.isNaN(z)) {
         roof.add(new Vec2(t, z));
-        top = Math.max(top, z);
+        peakZ = Math.max(peakZ, z);
       }
     }
     if (!roof.isEmpty()) {
       Vec2 last = roof.remove(roof.size() - 1);
       roof.add(new Vec2(depth, last.y()));
     }
-    double base = TOP + (top - low) * scale;
+    double base = TOP + (peakZ - low) * scale;
     Paper paper = new Paper(LEFT + OUTSIDE * scale, base, low, scale);
     pencil.on("ground");
     pencil.fill(
@@ -133,10 +139,10 @@ public final class SectionSheet {
       Vec2 end = roof.get(roof.size() - 1);
       pencil.run(
           List.of(paper.at(end.x(), end.y()), paper.at(depth, floor)), Pen.full(Ink.LINE, 0.7));
-      pencil.run(List.of(paper.at(0, head), paper.at(0, roof.get(0).y())), Pen.full(Ink.LINE, 1.2));
+      pencil.run(List.of(paper.at(0, top), paper.at(0, roof.get(0).y())), Pen.full(Ink.LINE, 1.2));
     }
     pencil.run(List.of(paper.at(0, low), paper.at(0, sill)), Pen.full(Ink.LINE, 1.2));
-    pencil.run(List.of(paper.at(0, sill), paper.at(0, head)), Pen.full(Ink.GLASS_EDGE, 0.8));
+    pencil.run(List.of(paper.at(0, sill), paper.at(0, top)), Pen.full(Ink.GLASS_EDGE, 0.8));
     pencil.on("figures");
     figures(paper);
     String title =
@@ -202,7 +208,7 @@ public final class SectionSheet {
         true);
     Vec2 middle = paper.at(place / 2, ceiling - (ceiling - sill) * 0.62);
     pencil.plate(
-        middle.x() + 4,
+        Math.max(middle.x(), glassX(paper)) + 4,
         middle.y() + 6,
         String.format(
             Locale.ROOT,
@@ -217,16 +223,9 @@ public final class SectionSheet {
     Vec2 out = paper.at(-OUTSIDE, ground);
     pencil.text(out.x() + 1, out.y() + 4, "ground", 2.8, Ink.LINE);
     pencil.dimension(paper.at(0, floor), paper.at(place, floor), -5, Words.length(place));
-    Vec2 glass = paper.at(0, (sill + head) / 2);
-    pencil.label(
-        glass.x() + 3,
-        glass.y(),
-        opening.label(),
-        2.8,
-        Mark.Anchor.MIDDLE,
-        -90,
-        Ink.GLASS_EDGE,
-        false);
+    Vec2 glass = paper.at(0, (sill + top) / 2);
+    pencil.plate(
+        glass.x() - 2, glass.y(), opening.label(), 2.6, Mark.Anchor.END, Ink.GLASS_EDGE, false);
     house.eyes().stream()
         .filter(e -> e.id().equals(peak.eyeId()))
         .findFirst()
@@ -243,7 +242,12 @@ public final class SectionSheet {
 
   /** Angle between the ceiling and the line to a height of the glass, degrees. */
   private double angle(double z) {
-    return Math.toDegrees(Math.atan2(ceiling - z, place));
+    Vec3 d = along.times(-place).plus(new Vec3(0, 0, z - ceiling)).unit();
+    return Math.toDegrees(Math.asin(Math.max(0, Math.min(1, d.dot(normal)))));
+  }
+
+  private static double glassX(Paper paper) {
+    return paper.at(0, 0).x();
   }
 
   private double depth(Room room) {

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
@@ -21,27 +23,30 @@ import slantlight.sky.SunPath;
  */
 public final class SunPathSheet {
   private static final double PAGE = 184;
-  private static final double RIM = 52;
+  private static final double RIM = 48;
   private static final double RING = 3.2;
   private static final int MINUTES = 10;
-  private static final int ARCS = 8;
+  private static final int STEP = 15;
 
-  private final House house;
   private final Site site;
   private final int year;
   private final Vec2 middle;
   private final Pencil pencil = new Pencil();
   private final List<Opening> windows;
+  private final Map<Integer, List<Opening>> outlooks = new TreeMap<>();
 
   private SunPathSheet(House house, int year) {
-    this.house = house;
     this.site = house.site();
     this.year = year;
     windows =
         house.openings().stream()
             .filter(o -> o.kind() != OpeningKind.PASSAGE && level(o) > 0.2)
             .toList();
-    double reach = RIM + 7 + RING * Math.min(ARCS, windows.size());
+    for (Opening o : windows) {
+      int facing = (int) (Math.round(Math.toDegrees(azimuth(o)) / STEP) * STEP) % 360;
+      outlooks.computeIfAbsent(facing, f -> new ArrayList<>()).add(o);
+    }
+    double reach = RIM + 7 + RING * outlooks.size();
     middle = new Vec2(reach + 6, reach + 6);
   }
 
@@ -74,11 +79,11 @@ public final class SunPathSheet {
             site.latitudeDeg(),
             site.longitudeDeg(),
             site.zone().getId(),
-            outlooks());
+            outlookWords());
     return pencil.drawing(id, title, description, PAGE, 2 * middle.y());
   }
 
-  private String outlooks() {
+  private String outlookWords() {
     StringBuilder out = new StringBuilder();
     for (Opening o : windows) {
       out.append(o.label()).append(" looks toward azimuth ");
@@ -157,41 +162,73 @@ public final class SunPathSheet {
   }
 
   private void windows() {
-    double keyX = middle.x() + RIM + 14 + RING * Math.min(ARCS, windows.size());
+    double keyX = middle.x() + RIM + 12 + RING * outlooks.size();
     double keyY = middle.y() - RIM;
     pencil.label(keyX, keyY, "Windows", 3.2, Mark.Anchor.START, 0, Ink.LINE, true);
-    int row = 0;
-    for (int i = 0; i < windows.size() && keyY + 6 + 5 * i < 2 * middle.y(); i++) {
-      Opening o = windows.get(i);
-      double radius = RIM + 7.5 + RING * (i % ARCS);
-      double facing = azimuth(o);
+    double y = keyY + 6;
+    int number = 1;
+    for (Map.Entry<Integer, List<Opening>> e : outlooks.entrySet()) {
+      double radius = RIM + 7.5 + RING * (number - 1);
+      double facing = Math.toRadians(e.getKey());
       List<Vec2> arc = new ArrayList<>();
       for (int d = -60; d <= 60; d += 4) {
-        double a = facing + Math.toRadians(d);
-        arc.add(middle.plus(new Vec2(Math.sin(a), -Math.cos(a)).times(radius)));
+        arc.add(around(facing + Math.toRadians(d), radius));
       }
-      pencil.run(arc, Pen.full(Ink.GLASS_EDGE, 0.7), o.label(), o.id());
-      Vec2 tip = middle.plus(new Vec2(Math.sin(facing), -Math.cos(facing)).times(radius));
+      List<String> names = e.getValue().stream().map(Opening::label).distinct().toList();
+      pencil.run(arc, Pen.full(Ink.GLASS_EDGE, 0.7), String.join(", ", names), "");
+      Vec2 tip = around(facing, radius);
       pencil.circle(tip.x(), tip.y(), 1.9, Optional.of(Ink.GLASS_EDGE), Optional.empty());
       pencil.label(
-          tip.x(), tip.y() + 0.9, "" + (i + 1), 2.5, Mark.Anchor.MIDDLE, 0, Ink.PAPER, true);
-      pencil.text(
+          tip.x(), tip.y() + 0.9, "" + number, 2.5, Mark.Anchor.MIDDLE, 0, Ink.PAPER, true);
+      pencil.label(
           keyX,
-          keyY + 6 + 5 * row++,
-          (i + 1) + "  " + o.label() + ", " + Math.round(Math.toDegrees(facing)) + "\u00b0",
-          2.8,
-          Ink.LINE);
+          y,
+          number + "  toward " + e.getKey() + "\u00b0",
+          2.9,
+          Mark.Anchor.START,
+          0,
+          Ink.LINE,
+          true);
+      y += 4;
+      for (String line : wrapped(names, (int) ((PAGE - keyX - 6) / 1.3))) {
+        if (y < 2 * middle.y() - 20) {
+          pencil.text(keyX + 4, y, line, 2.6, Ink.LINE);
+          y += 3.8;
+        }
+      }
+      y += 1.2;
+      number++;
     }
-    double y = keyY + 12 + 5 * row;
+    y = Math.min(y + 4, 2 * middle.y() - 14);
     for (String line :
         List.of(
-            "Arcs reach 60\u00b0 to either side of the glass.",
-            "Paths: 21 June, 20 March, 21 December;",
-            "figures are clock hours, " + site.zone().getId() + ".",
-            house.name() + ", " + place())) {
+            "Arcs reach 60\u00b0 to either side.",
+            "21 June, 20 March, 21 December;",
+            "figures are clock hours.",
+            place())) {
       pencil.text(keyX, y, line, 2.5, Ink.SOFT);
-      y += 4;
+      y += 3.8;
     }
+  }
+
+  private Vec2 around(double azimuth, double radius) {
+    return middle.plus(new Vec2(Math.sin(azimuth), -Math.cos(azimuth)).times(radius));
+  }
+
+  /** Names in lines of at most so many letters; a longer name is cut. */
+  private static List<String> wrapped(List<String> names, int letters) {
+    List<String> out = new ArrayList<>();
+    String line = "";
+    for (String name : names) {
+      String next = line.isEmpty() ? name : line + ", " + name;
+      if (next.length() > letters && !line.isEmpty()) {
+        out.add(line + ",");
+        next = name;
+      }
+      line = next.length() > letters ? next.substring(0, letters - 1) + "\u2026" : next;
+    }
+    out.add(line);
+    return out;
   }
 
   private String place() {

@@ -1,7 +1,9 @@
 package slantlight.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slantlight.board.PlacedBoard;
 import slantlight.decide.Showing;
@@ -26,13 +28,17 @@ import slantlight.score.SurfaceScore;
  */
 public final class SurfaceSheet {
   private static final double PAGE = 184;
-  private static final double LEFT = 24;
-  private static final double TOP = 17;
-  private static final double MAX_WIDTH = 136;
+  private static final double LEFT = 28;
+  private static final double TOP = 22;
+  private static final double MAX_WIDTH = 132;
   private static final double MAX_HEIGHT = 150;
   private static final double FOOT = 35;
   private static final double NEAR = 0.6;
   private static final int LONGEST = 95;
+  private static final int NAMED_LAMPS = 2;
+
+  /** Width of a letter of a small label, mm. */
+  private static final double LETTER = 1.15;
 
   private final House house;
   private final SurfaceScore score;
@@ -139,13 +145,15 @@ public final class SurfaceSheet {
   }
 
   private void openings() {
+    Map<List<Vec2>, List<String>> onEdges = new LinkedHashMap<>();
     for (Opening o : house.openings()) {
       if (o.surfaceId().equals(surface.id())) {
         opening(o);
       } else if (plan && o.roomId().equals(surface.roomId()) && !PaperMap.plan(o.face().frame())) {
-        edgeOpening(o);
+        edgeOpening(o, onEdges);
       }
     }
+    onEdges.forEach(this::edgeNames);
   }
 
   private void opening(Opening o) {
@@ -168,18 +176,17 @@ public final class SurfaceSheet {
     pencil.centred(c.x(), c.y() + 1, o.label(), 2.8, Ink.LINE);
   }
 
-  /** An opening of a wall, on the plan's edge. */
-  private void edgeOpening(Opening o) {
-    Frame frame = face.frame();
+  /** An opening of a wall, on the plan's edge; openings above one another share a name plate. */
+  private void edgeOpening(Opening o, Map<List<Vec2>, List<String>> onEdges) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (Vec2 p : o.face().outer()) {
       low = Math.min(low, p.x());
       high = Math.max(high, p.x());
     }
-    Vec2 a = map.at(frame.toPlane(o.face().frame().toWorld(new Vec2(low, 0))));
-    Vec2 b = map.at(frame.toPlane(o.face().frame().toWorld(new Vec2(high, 0))));
-    Vec3 out = frame.directionToLocal(o.face().frame().n().times(-1));
+    Vec2 a = above(o.face().frame().toWorld(new Vec2(low, 0)));
+    Vec2 b = above(o.face().frame().toWorld(new Vec2(high, 0)));
+    Vec3 out = face.frame().directionToLocal(o.face().frame().n().times(-1));
     Vec2 away = map.direction(new Vec2(out.x(), out.y())).unit();
     Vec2 far = away.times(1.8);
     pencil.area(
@@ -188,17 +195,42 @@ public final class SurfaceSheet {
         Optional.of(Pen.full(Ink.GLASS_EDGE, 0.3)),
         o.label(),
         o.id());
-    Vec2 at = a.lerp(b, 0.5).plus(away.times(away.y() > 0.5 ? 5 : 3.2));
+    for (Map.Entry<List<Vec2>, List<String>> e : onEdges.entrySet()) {
+      if (e.getKey().get(0).distance(a.lerp(b, 0.5)) < 8) {
+        e.getValue().add(o.label());
+        return;
+      }
+    }
+    Vec2 size = new Vec2(a.distance(b), 0);
+    onEdges.put(List.of(a.lerp(b, 0.5), away, size), new ArrayList<>(List.of(o.label())));
+  }
+
+  private void edgeNames(List<Vec2> place, List<String> names) {
+    Vec2 away = place.get(1);
+    Vec2 at = place.get(0).plus(away.times(away.y() > 0.5 ? 4.6 : 2.8));
     boolean upright = Math.abs(away.x()) > 0.7;
+    String all = String.join(", ", names);
+    boolean fits = all.length() * LETTER < Math.max(30, place.get(2).x() + 6);
+    String text = fits ? all : names.get(0) + " and " + (names.size() - 1) + " more";
     pencil.label(
         at.x(),
         at.y(),
-        o.label(),
-        2.8,
+        text,
+        2.5,
         Mark.Anchor.MIDDLE,
-        upright ? -90 : 0,
+        upright ? (away.x() > 0 ? 90 : -90) : 0,
         Ink.GLASS_EDGE,
         false);
+  }
+
+  /** Paper place of the point of this surface straight above or below a world point. */
+  private Vec2 above(Vec3 p) {
+    Frame f = face.frame();
+    double z =
+        f.origin().z()
+            - ((p.x() - f.origin().x()) * f.n().x() + (p.y() - f.origin().y()) * f.n().y())
+                / f.n().z();
+    return map.at(f.toPlane(new Vec3(p.x(), p.y(), z)));
   }
 
   /** Ticks at the framing members where they meet the outline. */
@@ -270,8 +302,10 @@ public final class SurfaceSheet {
     List<JointScore> sorted = new ArrayList<>(score.joints());
     sorted.sort((a, b) -> Double.compare(b.atLevel(4).peakShowing(), a.atLevel(4).peakShowing()));
     for (JointScore j : sorted) {
-      Vec2 a = map.at(j.joint().from());
-      Vec2 b = map.at(j.joint().to());
+      Vec2 one = map.at(j.joint().from());
+      Vec2 other = map.at(j.joint().to());
+      Vec2 a = one.x() <= other.x() ? one : other;
+      Vec2 b = one.x() <= other.x() ? other : one;
       boolean upright = Math.abs(b.y() - a.y()) > Math.abs(b.x() - a.x());
       Vec2 at = a.lerp(b, upright ? 0.5 : 0.06).plus(upright ? new Vec2(1.2, 1) : new Vec2(0, -1));
       if (taken.stream()
@@ -295,6 +329,7 @@ public final class SurfaceSheet {
   }
 
   private void lamps() {
+    long inRoom = house.lamps().stream().filter(l -> l.roomId().equals(surface.roomId())).count();
     for (Lamp lamp : house.lamps()) {
       if (!lamp.roomId().equals(surface.roomId())) {
         continue;
@@ -302,14 +337,28 @@ public final class SurfaceSheet {
       double height = face.frame().height(lamp.position());
       Vec2 p = face.frame().toPlane(lamp.position());
       if ((plan || height < NEAR) && Face.inside(face.outer(), p)) {
-        Vec2 c = map.at(p);
-        pencil.circle(
-            c.x(), c.y(), 1.8, Optional.of(Ink.PAPER), Optional.of(Pen.full(Ink.LAMP, 0.35)));
+        Vec2 c = plan ? above(lamp.position()) : map.at(p);
+        pencil.area(
+            List.of(Pencil.round(c.x(), c.y(), 1.8)),
+            Optional.of(Ink.PAPER),
+            Optional.of(Pen.full(Ink.LAMP, 0.35)),
+            lamp.label(),
+            lamp.id());
         pencil.line(
             c.x() - 1.27, c.y() - 1.27, c.x() + 1.27, c.y() + 1.27, Pen.full(Ink.LAMP, 0.3));
         pencil.line(
             c.x() - 1.27, c.y() + 1.27, c.x() + 1.27, c.y() - 1.27, Pen.full(Ink.LAMP, 0.3));
-        pencil.text(c.x() + 2.6, c.y() + 0.9, lamp.label(), 2.6, Ink.LAMP);
+        if (inRoom <= NAMED_LAMPS) {
+          boolean leftward = c.x() > LEFT + map.width() / 2;
+          pencil.plate(
+              c.x() + (leftward ? -2.6 : 2.6),
+              c.y() + 0.9,
+              lamp.label(),
+              2.4,
+              leftward ? Mark.Anchor.END : Mark.Anchor.START,
+              Ink.LAMP,
+              false);
+        }
       }
     }
   }
@@ -322,13 +371,13 @@ public final class SurfaceSheet {
     }
     for (Eye eye : house.eyes()) {
       if (eye.id().equals(worst.get().eyeId())) {
-        Vec2 c = map.at(face.frame().toPlane(eye.position()));
+        Vec2 c = above(eye.position());
         Vec2 to = map.at(face.frame().toPlane(worst.get().place()));
         if (to.distance(c) > 4) {
           pencil.run(List.of(c, to), Pen.dashed(Ink.ACCENT, 0.25, 1.2));
         }
         pencil.circle(c.x(), c.y(), 1.5, Optional.of(Ink.ACCENT), Optional.empty());
-        boolean leftward = to.x() > c.x();
+        boolean leftward = c.x() > LEFT + map.width() / 2;
         pencil.plate(
             c.x() + (leftward ? -2.2 : 2.2),
             c.y() + 1,
@@ -361,7 +410,7 @@ public final class SurfaceSheet {
     double drop = !steep ? 1 : paper.y() < 0 ? 3.2 : -1.4;
     pencil.plate(
         tail.x() - (steep ? 0 : Math.signum(paper.x())),
-        tail.y() + drop,
+        Math.max(TOP + 3, Math.min(TOP + map.height() - 1, tail.y() + drop)),
         "light, grazing " + Words.deg(peak),
         2.8,
         anchor,
@@ -386,8 +435,8 @@ public final class SurfaceSheet {
     double bottom = TOP + map.height();
     double w = map.width() / map.mm(1);
     double h = map.height() / map.mm(1);
-    pencil.dimension(new Vec2(LEFT, TOP), new Vec2(right, TOP), 8, Words.length(w));
-    pencil.dimension(new Vec2(LEFT, bottom), new Vec2(LEFT, TOP), 11, Words.length(h));
+    pencil.dimension(new Vec2(LEFT, TOP), new Vec2(right, TOP), 12, Words.length(w));
+    pencil.dimension(new Vec2(LEFT, bottom), new Vec2(LEFT, TOP), 14, Words.length(h));
     if (plan) {
       north(right + 13, TOP + 7);
     }
