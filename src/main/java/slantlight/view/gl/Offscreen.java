@@ -30,11 +30,10 @@ import static org.lwjgl.egl.EGL15.EGL_CONTEXT_OPENGL_PROFILE_MASK;
 import java.nio.IntBuffer;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.egl.EGL;
-import org.lwjgl.egl.EXTDeviceEnumeration;
-import org.lwjgl.egl.EXTPlatformBase;
 import org.lwjgl.egl.EXTPlatformDevice;
 import org.lwjgl.glfw.GLFW;
 import org.lwjgl.system.Configuration;
+import org.lwjgl.system.JNI;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
@@ -100,19 +99,9 @@ public final class Offscreen {
 
   private static GlContext card() {
     load("EGL", "");
-    if (EGL.getCapabilities() == null || !EGL.getCapabilities().EGL_EXT_device_enumeration) {
-      throw new GlUnavailable("EGL cannot list graphics cards on this computer.");
-    }
     try (MemoryStack stack = MemoryStack.stackPush()) {
-      PointerBuffer devices = stack.mallocPointer(16);
       IntBuffer count = stack.mallocInt(1);
-      EXTDeviceEnumeration.eglQueryDevicesEXT(devices, count);
-      if (count.get(0) == 0) {
-        throw new GlUnavailable("EGL found no graphics card.");
-      }
-      long display =
-          EXTPlatformBase.eglGetPlatformDisplayEXT(
-              EXTPlatformDevice.EGL_PLATFORM_DEVICE_EXT, devices.get(0), (IntBuffer) null);
+      long display = display(stack);
       eglInitialize(display, stack.mallocInt(1), stack.mallocInt(1));
       EGL.createDisplayCapabilities(display);
       eglBindAPI(EGL_OPENGL_API);
@@ -160,5 +149,25 @@ public final class Offscreen {
           },
           true);
     }
+  }
+
+  /**
+   * The first card's display. Its functions are asked for by name: some dispatch libraries offer
+   * them without naming the extension that LWJGL looks for.
+   */
+  private static long display(MemoryStack stack) {
+    long query = EGL.getFunctionProvider().getFunctionAddress("eglQueryDevicesEXT");
+    long open = EGL.getFunctionProvider().getFunctionAddress("eglGetPlatformDisplayEXT");
+    if (query == MemoryUtil.NULL || open == MemoryUtil.NULL) {
+      throw new GlUnavailable("EGL cannot list graphics cards on this computer.");
+    }
+    PointerBuffer devices = stack.mallocPointer(16);
+    IntBuffer count = stack.callocInt(1);
+    JNI.callPPI(16, MemoryUtil.memAddress(devices), MemoryUtil.memAddress(count), query);
+    if (count.get(0) == 0) {
+      throw new GlUnavailable("EGL found no graphics card.");
+    }
+    return JNI.callPPP(
+        EXTPlatformDevice.EGL_PLATFORM_DEVICE_EXT, devices.get(0), MemoryUtil.NULL, open);
   }
 }
