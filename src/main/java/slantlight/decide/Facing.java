@@ -16,7 +16,7 @@ import slantlight.units.Progress;
  * @param turnDeg turn from the drawing, degrees clockwise seen from above
  * @param excess weighted showing above the limits at the baseline levels, see {@link Excess}
  * @param above how many surfaces show more than their room bears
- * @param worst largest showing of any surface
+ * @param worst largest showing of any surface, unfinished service rooms left out
  * @param worstSurfaceId where that is; empty text when nothing shows at all
  */
 public record Facing(
@@ -67,6 +67,9 @@ public record Facing(
     for (SurfaceScore s : score.surfaces()) {
       Attention attention = house.room(house.surface(s.surfaceId()).roomId()).attention();
       int level = Math.max(3, Baseline.level(house, s));
+      if (Verdicts.excused(attention, Baseline.level(house, s))) {
+        continue;
+      }
       double showing = Showing.at(s, level);
       if (Baseline.tooMuch(house, s)) {
         excess += Excess.of(s, level, attention.limit());
