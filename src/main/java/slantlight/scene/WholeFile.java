@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 
@@ -21,6 +22,7 @@ public final class WholeFile {
   private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
   private static final AtomicLong COUNT = new AtomicLong();
   private static final int BUFFER = 1 << 16;
+  private static volatile boolean stopping;
 
   static {
     Runtime.getRuntime().addShutdownHook(new Thread(WholeFile::removeUnfinished, "unfinished"));
@@ -49,12 +51,16 @@ public final class WholeFile {
       return;
     }
     Path temporary = temporaryFor(file);
-    UNFINISHED.add(temporary);
     try {
-      try (OutputStream out = new BufferedOutputStream(synced(temporary), BUFFER)) {
+      try (OutputStream out = new BufferedOutputStream(begun(temporary), BUFFER)) {
         content.writeTo(out);
       }
       move(temporary, file);
+    } catch (IOException e) {
+      if (stopping) {
+        throw new CancellationException("interrupted while writing " + file);
+      }
+      throw e;
     } finally {
       Files.deleteIfExists(temporary);
       UNFINISHED.remove(temporary);
@@ -75,6 +81,17 @@ public final class WholeFile {
             + "-"
             + COUNT.incrementAndGet();
     return file.toAbsolutePath().resolveSibling(name + ".part");
+  }
+
+  /** Opens a temporary file, unless the program is being stopped: then none may be left behind. */
+  private static OutputStream begun(Path temporary) throws IOException {
+    synchronized (UNFINISHED) {
+      if (stopping) {
+        throw new CancellationException("interrupted");
+      }
+      UNFINISHED.add(temporary);
+      return synced(temporary);
+    }
   }
 
   private static OutputStream synced(Path file) throws IOException {
@@ -98,11 +115,14 @@ public final class WholeFile {
   }
 
   private static void removeUnfinished() {
-    for (Path path : UNFINISHED) {
-      try {
-        Files.deleteIfExists(path);
-      } catch (IOException e) {
-        System.err.println("cannot remove " + path + ": " + e.getMessage());
+    synchronized (UNFINISHED) {
+      stopping = true;
+      for (Path path : UNFINISHED) {
+        try {
+          Files.deleteIfExists(path);
+        } catch (IOException e) {
+          System.err.println("cannot remove " + path + ": " + e.getMessage());
+        }
       }
     }
   }
