@@ -29,7 +29,8 @@ final class GifReel implements Reel {
     this.millis = millis;
     Path folder = out.toAbsolutePath().getParent();
     Files.createDirectories(folder);
-    part = Files.createTempFile(folder, ".film", ".gif");
+    part = folder.resolve("." + out.getFileName() + ".part");
+    Files.deleteIfExists(part);
     stream = ImageIO.createImageOutputStream(part.toFile());
     writer.setOutput(stream);
     writer.prepareWriteSequence(null);

@@ -35,7 +35,8 @@ final class PngReel implements Reel {
     this.millis = millis;
     Path folder = out.toAbsolutePath().getParent();
     Files.createDirectories(folder);
-    part = Files.createTempFile(folder, ".film", ".png");
+    part = folder.resolve("." + out.getFileName() + ".part");
+    Files.deleteIfExists(part);
     file = new RandomAccessFile(part.toFile(), "rw");
   }
 

@@ -4,8 +4,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import javax.imageio.ImageIO;
+import slantlight.scene.WholeFile;
 
 /** A picture in memory, sRGB, top row first. */
 public final class Pixels {
@@ -58,14 +58,7 @@ public final class Pixels {
 
   /** Writes a PNG; the file appears whole or not at all. */
   public void write(Path file) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    Files.createDirectories(folder);
-    Path part = Files.createTempFile(folder, ".still", ".png");
-    try {
-      ImageIO.write(image(), "png", part.toFile());
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    WholeFile.write(file, out -> ImageIO.write(image(), "png", out));
   }
 }
