@@ -18,10 +18,12 @@ import slantlight.scene.Paint;
  */
 public final class Coating {
   /**
-   * Smoothest lobe used: a rolled or sprayed wall is wavy by half a degree (from memory), whatever
-   * its binder.
+   * Root mean square slope of the stipple that a short-nap roller leaves, about 3 degrees (from
+   * memory). A glossmeter reads a smooth drawdown; on a wall an eye some metres away sees the lobe
+   * widened by the stipple, which it does not resolve. For Gaussian slopes alpha^2 = 2 sigma^2, and
+   * independent slopes add in squares.
    */
-  public static final double LEAST_ROUGHNESS = 0.01;
+  public static final double STIPPLE_SLOPE = 0.05;
 
   private static final double MEASURED_COS = Math.cos(Math.toRadians(8));
   private static final Map<Double, GlossLobe> BY_GLOSS = new ConcurrentHashMap<>();
@@ -49,7 +51,8 @@ public final class Coating {
    */
   public static Coating of(Paint paint, double roughnessGain) {
     GlossLobe fitted = BY_GLOSS.computeIfAbsent(paint.sheen().gloss60(), GlossLobe::ofGloss60);
-    double roughness = Math.max(LEAST_ROUGHNESS, fitted.roughness()) * (1 + roughnessGain);
+    double rolled = Math.hypot(fitted.roughness(), Math.sqrt(2) * STIPPLE_SLOPE);
+    double roughness = rolled * (1 + roughnessGain);
     GlossLobe lobe = new GlossLobe(GlossLobe.PAINT_INDEX, Math.min(1, roughness));
     Albedo albedo = ALBEDOS.computeIfAbsent(lobe, Albedo::of);
     double mirrored = albedo.at(MEASURED_COS);
