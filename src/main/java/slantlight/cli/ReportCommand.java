@@ -46,6 +46,7 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private CommonOptions common;
   @Mixin private ProgressOptions progress;
+  @Mixin private TimeOptions time;
 
   @Parameters(paramLabel = "SCENE", description = "Scene file (JSON).")
   private Path scene;
@@ -65,42 +66,18 @@ final class ReportCommand implements Callable<Integer> {
   private Set<ReportFolder.Part> parts = EnumSet.allOf(ReportFolder.Part.class);
 
   @Option(
-      names = "--days",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Follow every N-th day of the year (default: ${DEFAULT-VALUE}, all).")
-  private int everyDays;
-
-  @Option(
-      names = "--step",
-      paramLabel = "MINUTES",
-      defaultValue = "10",
-      description = "Time step, a divisor of 1440 (default: ${DEFAULT-VALUE}).")
-  private int step;
-
-  @Option(
       names = "--no-remedies",
       description = "Do not weigh remedies: quicker, but without the chart of what money buys.")
   private boolean noRemedies;
 
   @Override
   public Integer call() throws IOException {
-    if (everyDays < 1 || everyDays > 366) {
-      throw CommandFailure.usage("--days " + everyDays + ": give a number from 1 to 366");
-    }
-    if (step < 1 || 1440 % step != 0) {
-      throw CommandFailure.usage(
-          "--step " + step + ": give minutes that divide a day, such as 5, 10, 15, 30 or 60");
-    }
+    ScoreOptions options = time.in(ScoreOptions.standard());
     SceneFile file = SceneFile.read(scene, common.err());
     ReportFolder.prepare(out);
     ReportData data;
     try (ConsoleProgress bar = progress.open()) {
       LightModel light = Transport.of(file.house(), TransportOptions.DEFAULT, bar);
-      ScoreOptions options =
-          ScoreOptions.standard()
-              .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, everyDays))
-              .withStep(step);
       HouseScore score = Scorer.score(light, options, bar);
       Optional<RemedyStudy> study =
           noRemedies ? Optional.empty() : Optional.of(study(light, score, options, bar));

@@ -77,6 +77,11 @@ public record ScoreOptions(
         year, newDays, stepMinutes, surfaces, spacing, eye, layouts, backBlocked, threads);
   }
 
+  public ScoreOptions withYear(int newYear, List<Integer> newDays) {
+    return new ScoreOptions(
+        newYear, newDays, stepMinutes, surfaces, spacing, eye, layouts, backBlocked, threads);
+  }
+
   public ScoreOptions withStep(int minutes) {
     return new ScoreOptions(
         year, days, minutes, surfaces, spacing, eye, layouts, backBlocked, threads);
