@@ -97,7 +97,7 @@ final class ReportBody {
       for (ReportData.Picture p : data.pictures()) {
         html.open("figure", "class", "picture");
         String src = "data:image/png;base64," + Base64.getEncoder().encodeToString(p.png());
-        html.empty("img", "src", src, "alt", p.alt(), "width", "640", "height", "480");
+        html.empty("img", "src", src, "alt", p.alt());
         html.leaf("figcaption", p.caption()).close();
       }
       html.close();
@@ -181,7 +181,7 @@ final class ReportBody {
         "data-label",
         "Paint");
     html.leaf("td", Showing.worst(s).map(Words::when).orElse("-"), "data-label", "Worst moment");
-    html.leaf("td", v.map(Verdict::reason).orElse(""), "data-label", "Reason");
+    html.leaf("td", v.map(Verdict::reason).orElse(""), "class", "reason", "data-label", "Reason");
     html.close();
   }
 
@@ -217,13 +217,19 @@ final class ReportBody {
               + money.proposed().map(s -> ", " + Answer.price(money, s.price())).orElse(""));
       list(money.proposal());
     }
-    html.open("details").leaf("summary", "All plans of the chart");
+    List<FrontierSheet.Step> shown = money.telling(paper ? 10 : 40);
+    html.open("details");
+    html.leaf(
+        "summary",
+        shown.size() == money.frontier().size()
+            ? "All plans of the chart"
+            : shown.size() + " of the " + money.frontier().size() + " plans of the chart");
     html.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Plans");
     html.open("table").open("thead").open("tr");
     html.leaf("th", "Price, " + money.unit(), "class", "n", "scope", "col");
     html.leaf("th", "Showing left", "class", "n", "scope", "col");
     html.leaf("th", "What is done", "scope", "col").close().close().open("tbody");
-    for (FrontierSheet.Step step : money.frontier()) {
+    for (FrontierSheet.Step step : shown) {
       html.open("tr").leaf("td", String.format(Locale.ROOT, "%,.0f", step.price()), "class", "n");
       html.leaf("td", String.format(Locale.ROOT, "%.1f", step.excess()), "class", "n");
       html.leaf("td", step.words()).close();

@@ -1,5 +1,7 @@
 package slantlight.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slantlight.board.Quantities;
@@ -46,6 +48,29 @@ public record ReportData(
       frontier = List.copyOf(frontier);
       proposal = List.copyOf(proposal);
       free = List.copyOf(free);
+    }
+
+    /**
+     * At most so many plans of the frontier: the first, the last, the proposed one, and those that
+     * take off most showing over the one before.
+     */
+    List<FrontierSheet.Step> telling(int most) {
+      if (frontier.size() <= most) {
+        return frontier;
+      }
+      List<Integer> order = new ArrayList<>();
+      for (int i = 0; i < frontier.size(); i++) {
+        order.add(i);
+      }
+      order.sort(Comparator.comparingDouble((Integer i) -> -weight(i)).thenComparingInt(i -> i));
+      return order.stream().limit(most).sorted().map(frontier::get).toList();
+    }
+
+    private double weight(int i) {
+      boolean always = i == 0 || i == frontier.size() - 1 || frontier.get(i).marked();
+      return always
+          ? Double.POSITIVE_INFINITY
+          : frontier.get(i - 1).excess() - frontier.get(i).excess();
     }
 
     /** The plan that is proposed. */

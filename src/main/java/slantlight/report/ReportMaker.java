@@ -3,10 +3,12 @@ package slantlight.report;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import slantlight.board.QuantityTakeoff;
 import slantlight.decide.BudgetPlan;
 import slantlight.decide.Inspection;
@@ -116,17 +118,27 @@ public final class ReportMaker {
                         p.price() * unit, p.excess(), words(p), p.equals(marked)))
             .toList();
     List<String> proposal = lines(marked);
-    Map<String, String> free = new LinkedHashMap<>();
+    Map<String, Set<String>> free = new LinkedHashMap<>();
     study.lines().stream()
         .filter(l -> l.free() && l.after() < l.before() && l.level() <= 4)
         .filter(l -> l.changes().size() == 1)
         .forEach(
-            l -> free.putIfAbsent(l.surfaceId(), l.words() + " (" + label(l.surfaceId()) + ")"));
+            l ->
+                free.computeIfAbsent(l.words(), w -> new LinkedHashSet<>())
+                    .add(label(l.surfaceId())));
+    List<String> freeWords = new ArrayList<>();
+    free.forEach(
+        (words, where) ->
+            freeWords.add(
+                words
+                    + (where.size() > MOST_FREE
+                        ? " (" + where.size() + " surfaces)"
+                        : " (" + String.join(", ", where) + ")")));
     return new ReportData.Money(
         pricing.byArea() ? "m\u00b2" : pricing.unit(),
         steps,
         proposal,
-        free.values().stream().limit(MOST_FREE).toList());
+        freeWords.stream().limit(2).toList());
   }
 
   private String words(Plan plan) {

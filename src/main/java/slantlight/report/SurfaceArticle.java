@@ -53,7 +53,9 @@ final class SurfaceArticle {
         v ->
             html.leaf(
                 "p", "Level " + v.level() + ". " + Answer.capital(v.reason()), "class", "say"));
-    figure(SurfaceSheet.of(house, score, id + "-sheet"), "");
+    if (!paper || !score.joints().isEmpty()) {
+      figure(SurfaceSheet.of(house, score, id + "-sheet"), "");
+    }
     html.close();
     SectionSheet.of(house, score, id + "-section").ifPresent(d -> figure(d, ""));
     if (Showing.at(score, 4) >= Band.TRACE.from()) {

@@ -36,6 +36,7 @@ public final class SurfaceSheet {
   private static final double NEAR = 0.6;
   private static final int LONGEST = 95;
   private static final int NAMED_LAMPS = 2;
+  private static final double HALF_PLATE = 16;
 
   /** Width of a letter of a small label, mm. */
   private static final double LETTER = 1.15;
@@ -402,20 +403,37 @@ public final class SurfaceSheet {
     }
     Vec2 paper = map.direction(d.unit());
     Vec2 tip = map.at(place).minus(paper.times(1.5));
-    pencil.arrow(tip.minus(paper.times(16)), tip, 3.2, Pen.full(Ink.LIGHT, 0.7));
-    Vec2 tail = tip.minus(paper.times(16));
+    double length = Math.max(6, Math.min(16, room(tip, paper.times(-1)) - 1));
+    Vec2 tail = tip.minus(paper.times(length));
+    pencil.arrow(tail, tip, 3.2, Pen.full(Ink.LIGHT, 0.7));
     boolean steep = Math.abs(paper.y()) > 0.5;
-    Mark.Anchor anchor =
-        steep ? Mark.Anchor.MIDDLE : paper.x() > 0 ? Mark.Anchor.END : Mark.Anchor.START;
-    double drop = !steep ? 1 : paper.y() < 0 ? 3.2 : -1.4;
+    double x = steep ? tail.x() : tail.lerp(tip, 0.5).x();
+    double y = steep ? tail.y() + (paper.y() < 0 ? 3.2 : -1.4) : Math.min(tail.y(), tip.y()) - 2.4;
     pencil.plate(
-        tail.x() - (steep ? 0 : Math.signum(paper.x())),
-        Math.max(TOP + 3, Math.min(TOP + map.height() - 1, tail.y() + drop)),
+        clamp(x, LEFT + HALF_PLATE, LEFT + map.width() - HALF_PLATE),
+        clamp(y, TOP + 3, TOP + map.height() - 1),
         "light, grazing " + Words.deg(peak),
         2.8,
-        anchor,
+        Mark.Anchor.MIDDLE,
         Ink.LIGHT,
         true);
+  }
+
+  /** Distance on paper from a point to the edge of the drawing in a direction. */
+  private double room(Vec2 from, Vec2 d) {
+    double x =
+        d.x() > 0
+            ? (LEFT + map.width() - from.x()) / d.x()
+            : (LEFT - from.x()) / Math.min(-1e-9, d.x());
+    double y =
+        d.y() > 0
+            ? (TOP + map.height() - from.y()) / d.y()
+            : (TOP - from.y()) / Math.min(-1e-9, d.y());
+    return Math.min(x, y);
+  }
+
+  private static double clamp(double v, double low, double high) {
+    return high < low ? (low + high) / 2 : Math.max(low, Math.min(high, v));
   }
 
   private Optional<Vec3> origin(Peak peak) {

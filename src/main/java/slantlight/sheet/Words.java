@@ -26,7 +26,7 @@ public final class Words {
   /** An area in both manners. */
   public static String area(double squareMetres) {
     return String.format(
-        Locale.ROOT, "%.1f m\u00b2, %.0f sq ft", squareMetres, squareMetres / 0.09290304);
+        Locale.ROOT, "%,.1f m\u00b2, %,.0f sq ft", squareMetres, squareMetres / 0.09290304);
   }
 
   /** Day and local clock time. */

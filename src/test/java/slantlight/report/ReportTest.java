@@ -43,6 +43,20 @@ class ReportTest {
   }
 
   @Test
+  void aLongFrontierIsToldByItsTellingPlans() {
+    List<slantlight.sheet.FrontierSheet.Step> steps = new java.util.ArrayList<>();
+    for (int i = 0; i < 100; i++) {
+      double excess = 200 - i - (i >= 50 ? 90 : 0);
+      steps.add(new slantlight.sheet.FrontierSheet.Step(i, excess, "plan " + i, i == 70));
+    }
+    ReportData.Money money = new ReportData.Money("USD", steps, List.of(), List.of());
+    assertThat(money.telling(4))
+        .extracting(slantlight.sheet.FrontierSheet.Step::words)
+        .containsExactly("plan 0", "plan 50", "plan 70", "plan 99");
+    assertThat(money.telling(100)).hasSize(100);
+  }
+
+  @Test
   void theSectionsStandInOrder() {
     String page = ReportPage.forScreen(TestReports.data());
     Pattern all = Pattern.compile(String.join(".*", ORDER), Pattern.DOTALL);
