@@ -113,11 +113,14 @@ final class LitHouse implements AutoCloseable {
     shape = nextShape;
     ridges.values().forEach(RidgeMesh::close);
     ridges.clear();
-    surfaces();
+    baseRuns.clear();
   }
 
   /** Takes the light of a moment. */
   void fill(LitMoment next) {
+    if (baseRuns.isEmpty()) {
+      surfaces();
+    }
     moment = next;
     ConeValues values = new ConeValues(next.cones());
     double logSum = 0;
@@ -143,7 +146,6 @@ final class LitHouse implements AutoCloseable {
 
   private void surfaces() {
     Vertices out = new Vertices(4);
-    baseRuns.clear();
     for (Surface s : model.house().surfaces()) {
       SurfaceGrid grid = shape.fine(s);
       int first = out.vertices();

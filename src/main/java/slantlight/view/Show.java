@@ -141,6 +141,9 @@ public final class Show implements AutoCloseable {
         model -> {
           screen.show(model);
           controls.show(model, screen.shape());
+          if (stage.time.equals(noon(model.house()))) {
+            new Almanac(model, Optional.empty()).worst().ifPresent(p -> stage.time = p.at());
+          }
           any[0] = true;
         },
         moment -> {

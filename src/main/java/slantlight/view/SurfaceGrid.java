@@ -33,7 +33,8 @@ final class SurfaceGrid {
     us = lines(face, true, step);
     vs = lines(face, false, step);
     samples = new Vec2[us.length * vs.length];
-    Geometry region = Outlines.of(face);
+    boolean square = square(face);
+    Geometry region = square ? Outlines.nothing() : Outlines.of(face);
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(region);
     int[] nodePoint = new int[samples.length];
     Arrays.fill(nodePoint, -1);
@@ -41,22 +42,26 @@ final class SurfaceGrid {
     int[] pulls = new int[samples.length];
     for (int j = 0; j + 1 < vs.length; j++) {
       for (int i = 0; i + 1 < us.length; i++) {
-        Geometry cell =
-            Outlines.polygon(
-                List.of(
-                    new Vec2(us[i], vs[j]),
-                    new Vec2(us[i + 1], vs[j]),
-                    new Vec2(us[i + 1], vs[j + 1]),
-                    new Vec2(us[i], vs[j + 1])));
-        if (!prepared.intersects(cell)) {
-          continue;
+        Vec2 centre = new Vec2((us[i] + us[i + 1]) / 2, (vs[j] + vs[j + 1]) / 2);
+        Geometry part = Outlines.nothing();
+        boolean full = square;
+        Vec2 middle = centre;
+        if (square) {
+          if (!face.contains(centre)) {
+            continue;
+          }
+        } else {
+          Geometry cell = cell(i, j);
+          if (!prepared.intersects(cell)) {
+            continue;
+          }
+          full = prepared.covers(cell);
+          part = full ? cell : Outlines.common(region, cell);
+          if (Outlines.polygons(part).isEmpty()) {
+            continue;
+          }
+          middle = new Vec2(part.getCentroid().getX(), part.getCentroid().getY());
         }
-        boolean full = prepared.covers(cell);
-        Geometry part = full ? cell : Outlines.common(region, cell);
-        if (Outlines.polygons(part).isEmpty()) {
-          continue;
-        }
-        Vec2 middle = new Vec2(part.getCentroid().getX(), part.getCentroid().getY());
         int[] corners = {node(i, j), node(i + 1, j), node(i + 1, j + 1), node(i, j + 1)};
         for (int n : corners) {
           pull[n] = pull[n] == null ? middle : pull[n].plus(middle);
@@ -89,6 +94,30 @@ final class SurfaceGrid {
         samples[n] = inside(face, at(n), pull[n].times(1.0 / pulls[n]));
       }
     }
+  }
+
+  private Geometry cell(int i, int j) {
+    return Outlines.polygon(
+        List.of(
+            new Vec2(us[i], vs[j]),
+            new Vec2(us[i + 1], vs[j]),
+            new Vec2(us[i + 1], vs[j + 1]),
+            new Vec2(us[i], vs[j + 1])));
+  }
+
+  /** True when every edge runs along u or v, so that each cell is wholly in or wholly out. */
+  private static boolean square(Face face) {
+    List<List<Vec2>> rings = new ArrayList<>(face.holes());
+    rings.add(face.outer());
+    for (List<Vec2> ring : rings) {
+      for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+        Vec2 d = ring.get(i).minus(ring.get(j));
+        if (Math.abs(d.x()) > 1e-3 && Math.abs(d.y()) > 1e-3) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** The node moved off the edge toward its cells, as far as it takes to be on the face. */
