@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.lwjgl.glfw.Callbacks;
 import org.lwjgl.glfw.GLFW;
 import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.system.MemoryStack;
@@ -81,6 +82,7 @@ final class Window implements AutoCloseable {
     context =
         new GlContext(
             () -> {
+              Callbacks.glfwFreeCallbacks(handle);
               GLFW.glfwDestroyWindow(handle);
               GLFW.glfwTerminate();
             },
