@@ -62,14 +62,14 @@ final class Answer {
             + Words.deg(peak.get())
             + ".";
     return over.isEmpty()
-        ? "At level 4 every surface stays within what its room allows; most shows on the " + place
+        ? "At level 4 every surface stays within what its room bears; most shows on the " + place
         : "At level 4, "
             + (over.size() == sorted.size() && over.size() > 1
                 ? "all " + sorted.size()
                 : count(over.size()) + " of " + sorted.size())
             + (sorted.size() == 1 ? " surface" : " surfaces")
             + " will show more than "
-            + (over.size() == 1 ? "its room allows" : "their rooms allow")
+            + (over.size() == 1 ? "its room bears" : "their rooms bear")
             + ", worst the "
             + place;
   }
@@ -140,7 +140,7 @@ final class Answer {
   boolean aboveLimit(SurfaceScore s) {
     Surface surface = house.surface(s.surfaceId());
     return Showing.worst(s).isPresent()
-        && Showing.at(s, 4) > house.room(surface.roomId()).attention().limit();
+        && !Showing.borne(s, 4, house.room(surface.roomId()).attention());
   }
 
   static String jointName(JointScore j) {

@@ -61,8 +61,8 @@ final class Assumptions {
     out.add(
         new String[] {
           "Accepted",
-          "A showpiece room accepts 1\u00d7, an everyday room 2.5\u00d7, a service room 6\u00d7. These"
-              + " limits are a choice, not a standard."
+          "A showpiece room accepts 1\u00d7, an everyday room 2.5\u00d7, a service room 6\u00d7,"
+              + " and more for 10, 50 and 200 hours a year. These limits are a choice, not a standard."
         });
     out.add(
         new String[] {

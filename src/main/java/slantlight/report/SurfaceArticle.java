@@ -14,6 +14,7 @@ import slantlight.score.Band;
 import slantlight.score.JointScore;
 import slantlight.score.LevelScore;
 import slantlight.score.Peak;
+import slantlight.score.Span;
 import slantlight.score.SurfaceScore;
 import slantlight.sheet.CalendarSheet;
 import slantlight.sheet.Drawing;
@@ -85,6 +86,19 @@ final class SurfaceArticle {
               four.clearHours().get(bands.indexOf(Band.PLAIN)),
               four.expectedHours().get(bands.indexOf(Band.PLAIN))));
     }
+    Showing.worstJoint(score)
+        .ifPresent(
+            j -> {
+              Span span = Span.of(j.atLevel(4).peakShowing(), j.joint().kind(), 4);
+              out.add(
+                  "With crews, eyes and light as they differ, "
+                      + Answer.jointName(j)
+                      + " is likely to show between "
+                      + Words.times(span.low())
+                      + " and "
+                      + Words.times(span.high())
+                      + " at level 4.");
+            });
     out.add(
         "Showing by level: "
             + Words.times(Showing.at(score, 3))

@@ -32,7 +32,7 @@ class ReportTest {
     assertThat(answer.sentences()).hasSize(3);
     assertThat(answer.sentences().get(0))
         .isEqualTo(
-            "At level 4, one of 2 surfaces will show more than its room allows, worst the Room"
+            "At level 4, one of 2 surfaces will show more than its room bears, worst the Room"
                 + " ceiling: butt joint B3 shows at 6.8\u00d7 what the eye notices unasked, on 18 May"
                 + " at 12:45, because ground light through the south window meets it at only 14\u00b0.");
     assertThat(answer.sentences().get(1))
