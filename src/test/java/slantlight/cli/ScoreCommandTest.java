@@ -87,9 +87,12 @@ class ScoreCommandTest {
     CommandRun step = CommandRun.of("score", ROOM, "--step", "7");
     assertThat(step.code()).isEqualTo(ExitCode.USAGE);
     assertThat(step.err().strip())
-        .isEqualTo("--step 7: give minutes that divide a day, such as 5, 10, 15, 30 or 60");
+        .isEqualTo(
+            "slantlight: --step 7: give minutes that divide a day, such as 5, 10, 15, 30 or 60");
     CommandRun surface = CommandRun.of("score", ROOM, "--surface", "attic");
     assertThat(surface.code()).isEqualTo(ExitCode.USAGE);
-    assertThat(surface.err()).contains("no boarded surface or room of that id").contains("living/ceiling");
+    assertThat(surface.err())
+        .contains("no boarded surface or room of that id")
+        .contains("living/ceiling");
   }
 }
