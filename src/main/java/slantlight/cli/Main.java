@@ -66,6 +66,11 @@ public final class Main implements Runnable {
    * @return one of the codes in {@link ExitCode}
    */
   static int execute(String[] args, PrintWriter out, PrintWriter err) {
+    if (args.length == 1 && (args[0].equals("-V") || args[0].equals("--version"))) {
+      out.println(Version.text()); // without loading what parses the other options
+      out.flush();
+      return ExitCode.OK;
+    }
     boolean trace = List.of(args).contains(TRACE);
     CommandLine line = new CommandLine(new Main());
     Commands.addTo(line, args);
@@ -161,10 +166,14 @@ public final class Main implements Runnable {
 
   /** The version in the manifest of the jar. */
   static final class Version implements IVersionProvider {
+    static String text() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return "slantlight " + (version == null ? "(not from its jar)" : version);
+    }
+
     @Override
     public String[] getVersion() {
-      String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"slantlight " + (version == null ? "(not from its jar)" : version)};
+      return new String[] {text()};
     }
   }
 }
