@@ -1,7 +1,9 @@
 package slantlight.validation;
 
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +18,10 @@ import slantlight.decide.Verdicts;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.light.EnergyBalance;
+import slantlight.light.LightState;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
 import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
@@ -37,12 +43,14 @@ import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
 import slantlight.score.SurfaceScore;
 import slantlight.score.Variants;
+import slantlight.sky.SkyModel;
+import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
 /** What every taper and painter knows, asked of the whole chain. */
 final class ScoreChecks {
   private static final String PRACTICE = "common practice, no source";
-  private static final String SUBJECT = "Trade facts";
+  private static final String SUBJECT = "Trade facts and demo scenes";
   private static final Paint PALE = new Paint(0.85, Sheen.FLAT);
   private static final String CEILING = "room/ceiling";
 
@@ -60,6 +68,9 @@ final class ScoreChecks {
     out.add(sconce());
     out.add(water());
     out.addAll(lakeHouse());
+    for (String scene : List.of("one-room", "lake-house", "wide-glass", "narrow-glass")) {
+      out.add(energy(scene));
+    }
     return out;
   }
 
@@ -192,6 +203,24 @@ final class ScoreChecks {
         PRACTICE,
         figures("lake %.1f, grass %.1f", a, b),
         a > b);
+  }
+
+  /** A clear spring noon with every lamp on: what enters is absorbed or leaves again. */
+  private static Check energy(String scene) {
+    House house = read(Path.of("scenes", scene + ".json"));
+    Transport light = Transport.of(house, TransportOptions.DEFAULT, Progress.NONE);
+    ZonedDateTime noon = ZonedDateTime.of(2026, 3, 20, 12, 0, 0, 0, house.site().zone());
+    EnergyBalance balance =
+        light.energy(
+            new LightState(
+                SkyModel.at(house.site(), noon, Weather.CLEAR),
+                Collections.nCopies(house.lamps().size(), 1.0)));
+    return Check.fact(
+        SUBJECT,
+        "demo scene " + scene + ": absorbed + escaped = entered within 0.5 %",
+        "conservation of energy",
+        "within 0.5 %",
+        Math.abs(balance.imbalance()) <= 0.005 && balance.entered() > 0);
   }
 
   /** The demo house, sampled coarsely: what the levels come out at. */
