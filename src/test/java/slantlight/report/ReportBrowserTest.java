@@ -78,6 +78,17 @@ class ReportBrowserTest {
     assertThat(browser.complaints()).isEmpty();
   }
 
+  /** Nor does a name without a space in it, such as one pasted by mistake. */
+  @ParameterizedTest
+  @ValueSource(ints = {390, 820})
+  void longNamesDoNotOverflowThePage(int width) throws Exception {
+    Path named = folder.resolve("named.html");
+    Files.writeString(named, ReportPage.forScreen(TestReports.withNames("Wohnzimmer".repeat(9))));
+    browser.open(named.toUri(), width, 900);
+    assertThat(browser.evaluate("document.documentElement.scrollWidth").asInt())
+        .isLessThanOrEqualTo(width);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"light", "dark"})
   void textStandsOutOnBothPapers(String paper) throws Exception {
