@@ -65,7 +65,7 @@ final class LitHouse implements AutoCloseable {
   private static final double SUNLIT_KEY = 0.72;
 
   /** How far the brightness follows a place from that of its room. */
-  private static final double UP = 16;
+  private static final double UP = 6;
 
   private static final double DOWN = 200;
 

@@ -62,13 +62,16 @@ record SunPatch(Surface surface, Opening opening, Geometry region) {
     lit =
         Outlines.common(
             lit, shadow(Outlines.polygon(o.face().outer()).convexHull(), glass, to, sun));
+    Frame outside = new Frame(glass.origin(), hole.u(), hole.v(), hole.n().times(-1));
     for (Surface f : house.surfaces()) {
-      if (!lit.isEmpty() && !f.id().equals(s.id())) {
-        Geometry part = beyond(Outlines.of(f.face()), f.face().frame(), hole, EPSILON);
-        lit = Outlines.without(lit, shadow(part, f.face().frame(), to, sun));
+      // What stands inside before the hole, and what of the house stands outside before the glass.
+      for (Frame side : List.of(hole, outside)) {
+        if (!lit.isEmpty() && !f.id().equals(s.id())) {
+          Geometry part = beyond(Outlines.of(f.face()), f.face().frame(), side, EPSILON);
+          lit = Outlines.without(lit, shadow(part, f.face().frame(), to, sun));
+        }
       }
     }
-    Frame outside = new Frame(glass.origin(), hole.u(), hole.v(), hole.n().times(-1));
     for (Block b : house.outside().blocks()) {
       for (Face f : b.faces()) {
         if (!lit.isEmpty()) {
