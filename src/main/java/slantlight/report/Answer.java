@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import slantlight.decide.Showing;
 import slantlight.decide.Verdict;
+import slantlight.light.SourceKind;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
 import slantlight.score.Band;
@@ -57,9 +58,7 @@ final class Answer {
             + " what the eye notices unasked, on "
             + Words.when(peak.get())
             + ", because "
-            + peak.get().source().label()
-            + (Math.toDegrees(peak.get().grazing()) < 20 ? " meets it at only " : " meets it at ")
-            + Words.deg(peak.get())
+            + cause(peak.get())
             + ".";
     return over.isEmpty()
         ? "At level 4 every surface stays within what its room bears; most shows on the " + place
@@ -198,5 +197,14 @@ final class Answer {
 
   static String capital(String s) {
     return s.isEmpty() ? s : s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+  }
+
+  /** Bounced light comes from everywhere: its mean angle tells nothing. */
+  private static String cause(Peak peak) {
+    if (peak.source().kind() == SourceKind.BOUNCE) {
+      return "of light bounced by the room";
+    }
+    String verb = Math.toDegrees(peak.grazing()) < 20 ? " meets it at only " : " meets it at ";
+    return peak.source().label() + verb + Words.deg(peak);
   }
 }
