@@ -214,26 +214,28 @@ final class Ingredients {
       return new Kitchen(new float[0][], rows);
     }
 
-    /** The rows under the recipe of a state. */
-    void cook(Menu menu, int state, float[] out) {
-      int n = out.length;
+    /**
+     * The first rows under the recipe of a state.
+     *
+     * @param count how many rows are wanted
+     */
+    void cook(Menu menu, int state, float[] out, int count) {
       if (menu.ground[state] >= 0) {
-        grid(menu, state, tables[menu.ground[state]], out);
+        grid(menu, state, tables[menu.ground[state]], rows[0].length, out, count);
       } else {
-        Arrays.fill(out, 0);
+        Arrays.fill(out, 0, count, 0);
       }
       int[] extra = menu.extra[state];
       for (int k = 0; k < extra.length; k++) {
         float a = menu.extraAmount[state][k];
         float[] r = rows[extra[k]];
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < count; i++) {
           out[i] += a * r[i];
         }
       }
     }
 
-    private static void grid(Menu menu, int state, float[] t, float[] out) {
-      int n = out.length;
+    private static void grid(Menu menu, int state, float[] t, int n, float[] out, int count) {
       int b0 = 2 * n * menu.node[4 * state];
       int b1 = 2 * n * menu.node[4 * state + 1];
       int b2 = 2 * n * menu.node[4 * state + 2];
@@ -246,7 +248,7 @@ final class Ingredients {
       float v1 = menu.amount[8 * state + 5];
       float v2 = menu.amount[8 * state + 6];
       float v3 = menu.amount[8 * state + 7];
-      for (int i = 0; i < n; i++) {
+      for (int i = 0; i < count; i++) {
         out[i] =
             (s0 * t[b0 + i] + s1 * t[b1 + i] + (s2 * t[b2 + i] + s3 * t[b3 + i]))
                 + (v0 * t[b0 + n + i]

@@ -140,14 +140,16 @@ final class PeakReasons {
             .frame()
             .directionToWorld(
                 new Vec3(
-                    rows[ReliefKernel.ACROSS], rows[ReliefKernel.ALONG], rows[ReliefKernel.E]));
+                    rows[kernel.lightAcross()],
+                    rows[kernel.lightAlong()],
+                    rows[kernel.illuminance()]));
     double luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
-    return new Part(source, change, luminance, rows[ReliefKernel.E], vector);
+    return new Part(source, change, luminance, rows[kernel.illuminance()], vector);
   }
 
   private double[] basisRows(int sample, int state) {
     float[] mixed = new float[scan.basis().rows(sample)];
-    scan.kitchen(sample).cook(year.menu(), state, mixed);
+    scan.kitchen(sample).cook(year.menu(), state, mixed, mixed.length);
     double[] rows = new double[mixed.length];
     for (int r = 0; r < rows.length; r++) {
       rows[r] = mixed[r];

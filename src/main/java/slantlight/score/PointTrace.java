@@ -29,6 +29,7 @@ final class PointTrace {
   private final float[] rows;
   private final double[] weights;
   private final Vec3 normal;
+  private final int judged;
 
   /** The sun's beam at the state at hand: illuminance square to it, lx, and local direction. */
   private float beam;
@@ -51,6 +52,7 @@ final class PointTrace {
     this.rows = new float[kernel.rows()];
     this.weights = new double[kernel.rows()];
     this.normal = optics.frame().n();
+    this.judged = kernel.judged();
   }
 
   /**
@@ -64,7 +66,7 @@ final class PointTrace {
     Worst worst = new Worst();
     Ingredients.Menu menu = year.menu();
     for (int s = 0; s < year.states(); s++) {
-      kitchen.cook(menu, s, rows);
+      kitchen.cook(menu, s, rows, judged);
       addBeam(s);
       for (int eye = 0; eye < optics.eyes(); eye++) {
         judge(eye, s, showing, own, worst);
@@ -86,7 +88,7 @@ final class PointTrace {
     if (beam > 0) {
       beamFrom = optics.frame().directionToLocal(new Vec3(x, y, z));
       kernel.weigh(beamFrom.x(), beamFrom.y(), beamFrom.z(), weights);
-      for (int r = 0; r < rows.length; r++) {
+      for (int r = 0; r < judged; r++) {
         rows[r] += (float) (beam * weights[r]);
       }
     }

@@ -10,16 +10,11 @@ import slantlight.sight.Coating;
 /**
  * The functionals of the light field that decide what a ridge shows.
  *
- * <p>Rows: illuminance, light across (u), light along (v); then for each eye the luminance of the
- * paint toward it, the luminance it would have over bare compound, and the change of the first per
- * radian of tilt about the joint (for a spot, also about the other axis).
+ * <p>Rows: for each eye the luminance of the paint toward it, the luminance it would have over bare
+ * compound, and the change of the first per radian of tilt about the joint (for a spot, also about
+ * the other axis); then, for telling reasons only, illuminance, light across (u) and along (v).
  */
 final class ReliefKernel implements Kernel {
-  static final int E = 0;
-  static final int ACROSS = 1;
-  static final int ALONG = 2;
-  private static final int FIRST_EYE = 3;
-
   static final int LUMINANCE = 0;
   static final int COMPOUND = 1;
   static final int CHANGE_ACROSS = 2;
@@ -57,19 +52,36 @@ final class ReliefKernel implements Kernel {
 
   /** Row of a quantity of an eye. */
   int row(int eye, int quantity) {
-    return FIRST_EYE + perEye() * eye + quantity;
+    return perEye() * eye + quantity;
+  }
+
+  /** Rows that eyes judge by: the first ones. */
+  int judged() {
+    return row(eyes.length / 3, 0);
+  }
+
+  int illuminance() {
+    return judged();
+  }
+
+  int lightAcross() {
+    return judged() + 1;
+  }
+
+  int lightAlong() {
+    return judged() + 2;
   }
 
   @Override
   public int rows() {
-    return row(eyes.length / 3, 0);
+    return judged() + 3;
   }
 
   @Override
   public void weigh(double wu, double wv, double wn, double[] out) {
-    out[E] = wn;
-    out[ACROSS] = wu;
-    out[ALONG] = wv;
+    out[illuminance()] = wn;
+    out[lightAcross()] = wu;
+    out[lightAlong()] = wv;
     for (int eye = 0; eye < eyes.length / 3; eye++) {
       double ou = eyes[3 * eye];
       double ov = eyes[3 * eye + 1];

@@ -13,7 +13,7 @@ import slantlight.scene.Surface;
 /** The fastener spots of a surface that are followed: the first in each cell of a lattice. */
 final class Spots {
   /** Side of a cell, m. */
-  private static final double CELL = 1.6;
+  private static final double CELL = 2;
 
   private Spots() {}
 

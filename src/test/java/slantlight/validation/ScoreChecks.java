@@ -16,10 +16,12 @@ import slantlight.TestHouses;
 import slantlight.decide.Verdict;
 import slantlight.decide.Verdicts;
 import slantlight.geom.Face;
+import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.light.EnergyBalance;
 import slantlight.light.LightState;
+import slantlight.light.SamplePoint;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.BoardOffer;
@@ -176,33 +178,42 @@ final class ScoreChecks {
         a > 1 && a > 2 * b);
   }
 
+  /**
+   * Winter noon, sun 22 degrees up: a ceiling 6 m in from the glass, over grass and over a lake.
+   */
   private static Check water() {
-    House grass =
-        Variants.joints(
-            TestHouses.boxRoom(6, 8, 2.75, 0.5, 5.5, 0, 2.44, 0.85),
-            CEILING,
-            Variants.joint(JointKind.TAPERED, 2, 2, 4, 2));
-    House lake =
-        Variants.ground(
-            grass,
-            new GroundZone(
-                "lake",
-                "lake",
-                GroundKind.WATER,
-                TestHouses.rectangle(-300, -600, 300, -3),
-                -0.5,
-                0.06,
-                false,
-                2));
-    double a = peak(lake, CEILING);
-    double b = peak(grass, CEILING);
+    GroundZone lake =
+        new GroundZone(
+            "lake",
+            "lake",
+            GroundKind.WATER,
+            TestHouses.rectangle(-300, -600, 300, -3),
+            -0.5,
+            0.06,
+            false,
+            2);
+    double over = alongCeiling(Variants.ground(TALL_GLASS, lake));
+    double without = alongCeiling(TALL_GLASS);
     return Check.fact(
         SUBJECT,
-        "a lake before the glass throws the low sun up along a ceiling: its joints show more"
-            + " than over grass",
+        "a lake before the glass throws the winter sun up along a ceiling: more than three times"
+            + " the raking light of grass",
         PRACTICE,
-        figures("lake %.1f, grass %.1f", a, b),
-        a > b);
+        figures("lake %.1f klx, grass %.1f klx", over / 1000, without / 1000),
+        over > 3 * without);
+  }
+
+  private static double alongCeiling(House house) {
+    ZonedDateTime noon = ZonedDateTime.of(2026, 12, 21, 12, 10, 0, 0, house.site().zone());
+    SamplePoint place =
+        new SamplePoint(
+            new Frame(new Vec3(3, 6, 2.749), Vec3.EAST, Vec3.NORTH.times(-1), Vec3.DOWN), "room");
+    LightState state = new LightState(SkyModel.at(house.site(), noon, Weather.CLEAR), List.of());
+    return Math.abs(
+        Transport.of(house, TransportOptions.DEFAULT, Progress.NONE)
+            .incident(place, state)
+            .lightVector()
+            .y());
   }
 
   /** A clear spring noon with every lamp on: what enters is absorbed or leaves again. */
