@@ -15,6 +15,8 @@ import java.util.Random;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.Grena3;
 import net.e175.klaus.solarpositioning.SolarPosition;
+import net.time4j.TemporalType;
+import net.time4j.calendar.astro.GeoLocation;
 import org.shredzone.commons.suncalc.SunPosition;
 import slantlight.geom.Vec3;
 import slantlight.sky.Sun;
@@ -108,6 +110,7 @@ final class SunChecks {
     Instant grenaFrom = Instant.parse("2010-01-01T00:00:00Z");
     double library = 0;
     double libraryMean = 0;
+    double time4j = 0;
     double meeus = 0;
     double grena = 0;
     for (int i = 0; i < 1000; i++) {
@@ -118,6 +121,7 @@ final class SunChecks {
       double off = apart(ours, bySunCalc(lat, lon, at));
       library = Math.max(library, off);
       libraryMean += off / 1000;
+      time4j = Math.max(time4j, apart(ours, byTime4j(lat, lon, at)));
       meeus = Math.max(meeus, apart(ours, byMeeus(lat, lon, at)));
       if (at.isAfter(grenaFrom)) {
         grena = Math.max(grena, apart(ours, byGrena(lat, lon, at)));
@@ -126,10 +130,15 @@ final class SunChecks {
     String what = " over 1,000 seeded places and instants of 1950 to 2050, degrees";
     out.add(
         largest(
-            "mean angle to the second library" + what, "commons-suncalc 3.11", libraryMean, 0.01));
+            "largest angle to a second library" + what,
+            "Time4J 5.9.4 (right ascension and declination)",
+            time4j,
+            0.01));
+    out.add(
+        largest("mean angle to a third library" + what, "commons-suncalc 3.11", libraryMean, 0.01));
     out.add(
         largest(
-            "largest angle to the second library" + what,
+            "largest angle to a third library" + what,
             "commons-suncalc 3.11 (its own stated accuracy: about a minute of arc, 0.017)",
             library,
             0.02));
@@ -193,7 +202,31 @@ final class SunChecks {
     double eps = Math.toRadians(23.4392911 - 0.0130042 * t + 0.00256 * Math.cos(node));
     double rightAscension = Math.atan2(Math.cos(eps) * Math.sin(lambda), Math.cos(lambda));
     double declination = Math.asin(Math.sin(eps) * Math.sin(lambda));
-    double sidereal = 280.46061837 + 360.98564736629 * days + nutation * Math.cos(eps);
+    return placed(lat, lon, days, rightAscension, declination);
+  }
+
+  /** Time4J's right ascension and declination of the sun's centre, seen from the earth's centre. */
+  private static Vec3 byTime4j(double lat, double lon, Instant at) {
+    net.time4j.calendar.astro.SunPosition p =
+        net.time4j.calendar.astro.SunPosition.at(
+            TemporalType.INSTANT.translate(at), GeoLocation.of(lat, lon, 0));
+    double days = at.getEpochSecond() / 86_400.0 - 10_957.5;
+    return placed(
+        lat, lon, days, Math.toRadians(p.getRightAscension()), Math.toRadians(p.getDeclination()));
+  }
+
+  /**
+   * A place among the stars as a place in the sky: apparent sidereal time (Meeus, chapter 12) and
+   * the sun's parallax.
+   *
+   * @param days of universal time since 2000-01-01 12h
+   */
+  private static Vec3 placed(
+      double lat, double lon, double days, double rightAscension, double declination) {
+    double node = Math.toRadians(125.04 - 1934.136 * days / 36_525);
+    double nutation = -0.00478 * Math.sin(node);
+    double sidereal =
+        280.46061837 + 360.98564736629 * days + nutation * Math.cos(Math.toRadians(23.44));
     Vec3 d =
         SunGrid.direction(
             Math.toRadians(lat), declination, Math.toRadians(sidereal + lon) - rightAscension);
