@@ -26,10 +26,8 @@ public final class Openings {
     Surface surface = house.surface(opening.surfaceId());
     Face f = surface.face();
     List<List<Vec2>> holes = f.holes().stream().filter(h -> !same(h, opening)).toList();
-    House closed =
-        Edits.surface(house, Edits.withFace(surface, new Face(f.frame(), f.outer(), holes)));
-    return Edits.openings(
-        closed, house.openings().stream().filter(o -> !o.id().equals(id)).toList());
+    House closed = Edits.surface(house, surface.withFace(new Face(f.frame(), f.outer(), holes)));
+    return closed.withOpenings(house.openings().stream().filter(o -> !o.id().equals(id)).toList());
   }
 
   /**
@@ -48,9 +46,8 @@ public final class Openings {
     List<Vec2> ring = scaled(opening.face().outer(), factor);
     List<List<Vec2>> holes =
         Stream.concat(f.holes().stream().filter(h -> !same(h, opening)), Stream.of(ring)).toList();
-    House out =
-        Edits.surface(house, Edits.withFace(surface, new Face(f.frame(), f.outer(), holes)));
-    return Edits.opening(out, Edits.withFace(opening, Face.of(opening.face().frame(), ring)));
+    House out = Edits.surface(house, surface.withFace(new Face(f.frame(), f.outer(), holes)));
+    return Edits.opening(out, opening.withFace(Face.of(opening.face().frame(), ring)));
   }
 
   private static List<Vec2> scaled(List<Vec2> ring, double factor) {

@@ -49,7 +49,7 @@ public sealed interface Remedy {
 
     @Override
     public House apply(House house) {
-      return Edits.surface(house, Edits.withLevel(house.surface(subject), level));
+      return Edits.surface(house, house.surface(subject).withLevel(level));
     }
   }
 
@@ -72,7 +72,7 @@ public sealed interface Remedy {
       Surface s = house.surface(subject);
       BoardOffer o = s.boards().orElseThrow();
       BoardOffer turned = new BoardOffer(o.sizes(), o.thickness(), run, o.carry());
-      return Edits.surface(house, Edits.withBoards(s, turned));
+      return Edits.surface(house, s.withBoards(turned));
     }
   }
 
@@ -93,7 +93,7 @@ public sealed interface Remedy {
       BoardOffer o = s.boards().orElseThrow();
       double longest = sizes.stream().mapToDouble(BoardSize::length).max().orElse(0);
       BoardOffer more = new BoardOffer(sizes, o.thickness(), o.run(), Math.max(o.carry(), longest));
-      return Edits.surface(house, Edits.withBoards(s, more));
+      return Edits.surface(house, s.withBoards(more));
     }
   }
 
@@ -130,7 +130,7 @@ public sealed interface Remedy {
     @Override
     public House apply(House house) {
       Surface s = house.surface(subject);
-      return Edits.surface(house, Edits.withPaint(s, new Paint(s.paint().lrv(), sheen)));
+      return Edits.surface(house, s.withPaint(new Paint(s.paint().lrv(), sheen)));
     }
   }
 
@@ -152,7 +152,7 @@ public sealed interface Remedy {
     @Override
     public House apply(House house) {
       Surface s = house.surface(subject);
-      return Edits.surface(house, Edits.withPaint(s, new Paint(lrv, s.paint().sheen())));
+      return Edits.surface(house, s.withPaint(new Paint(lrv, s.paint().sheen())));
     }
   }
 
@@ -177,7 +177,7 @@ public sealed interface Remedy {
     @Override
     public House apply(House house) {
       Opening opening = Edits.findOpening(house, subject).orElseThrow();
-      return Edits.opening(house, Edits.withShade(opening, shade));
+      return Edits.opening(house, opening.withShade(shade));
     }
 
     @Override
@@ -205,7 +205,7 @@ public sealed interface Remedy {
     @Override
     public House apply(House house) {
       Lamp lamp = Edits.findLamp(house, subject).orElseThrow();
-      return Edits.lamp(house, Edits.placed(lamp, lamp.position().plus(by), lamp.aim(), lamp.c0()));
+      return Edits.lamp(house, lamp.placed(lamp.position().plus(by), lamp.aim(), lamp.c0()));
     }
 
     @Override
@@ -237,7 +237,7 @@ public sealed interface Remedy {
       Lamp l = Edits.findLamp(house, subject).orElseThrow();
       Turn turn = new Turn(axis, angle);
       return Edits.lamp(
-          house, Edits.placed(l, l.position(), turn.direction(l.aim()), turn.direction(l.c0())));
+          house, l.placed(l.position(), turn.direction(l.aim()), turn.direction(l.c0())));
     }
 
     @Override

@@ -45,13 +45,11 @@ record Turn(Vec3 axis, double angle) {
           new Room(
               r.id(), r.label(), r.use(), r.attention(), ring(r.outline()), r.floor(), r.height()));
     }
-    List<Surface> surfaces =
-        h.surfaces().stream().map(s -> Edits.withFace(s, face(s.face()))).toList();
-    List<Opening> openings =
-        h.openings().stream().map(o -> Edits.withFace(o, face(o.face()))).toList();
+    List<Surface> surfaces = h.surfaces().stream().map(s -> s.withFace(face(s.face()))).toList();
+    List<Opening> openings = h.openings().stream().map(o -> o.withFace(face(o.face()))).toList();
     List<Lamp> lamps = new ArrayList<>();
     for (Lamp l : h.lamps()) {
-      lamps.add(Edits.placed(l, direction(l.position()), direction(l.aim()), direction(l.c0())));
+      lamps.add(l.placed(direction(l.position()), direction(l.aim()), direction(l.c0())));
     }
     List<Eye> eyes = new ArrayList<>();
     for (Eye e : h.eyes()) {

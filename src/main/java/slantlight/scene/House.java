@@ -50,4 +50,123 @@ public record House(
   public Surface surface(String id) {
     return surfaces.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
   }
+
+  /** This house on another site. */
+  public House withSite(Site newSite) {
+    return new House(
+        name,
+        note,
+        newSite,
+        rooms,
+        surfaces,
+        openings,
+        lamps,
+        outside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house with other rooms. */
+  public House withRooms(List<Room> newRooms) {
+    return new House(
+        name,
+        note,
+        site,
+        newRooms,
+        surfaces,
+        openings,
+        lamps,
+        outside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house with other surfaces. */
+  public House withSurfaces(List<Surface> newSurfaces) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms,
+        newSurfaces,
+        openings,
+        lamps,
+        outside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house with other openings. */
+  public House withOpenings(List<Opening> newOpenings) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms,
+        surfaces,
+        newOpenings,
+        lamps,
+        outside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house with other lamps. */
+  public House withLamps(List<Lamp> newLamps) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms,
+        surfaces,
+        openings,
+        newLamps,
+        outside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house in other surroundings. */
+  public House withOutside(Outside newOutside) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms,
+        surfaces,
+        openings,
+        lamps,
+        newOutside,
+        eyes,
+        rates,
+        prescribed,
+        scale);
+  }
+
+  /** This house under a light stated outright. */
+  public House withPrescribed(PrescribedLight newPrescribed) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms,
+        surfaces,
+        openings,
+        lamps,
+        outside,
+        eyes,
+        rates,
+        Optional.of(newPrescribed),
+        scale);
+  }
 }

@@ -31,4 +31,27 @@ public record Lamp(
   public Lamp {
     on = List.copyOf(on);
   }
+
+  /** This lamp in another place or turned. */
+  public Lamp placed(Vec3 newPosition, Vec3 newAim, Vec3 newC0) {
+    return new Lamp(
+        id,
+        label,
+        roomId,
+        newPosition,
+        newAim,
+        newC0,
+        distribution,
+        lumens,
+        width,
+        length,
+        height,
+        on);
+  }
+
+  /** This lamp switched on at other hours. */
+  public Lamp withOn(List<OnHours> newOn) {
+    return new Lamp(
+        id, label, roomId, position, aim, c0, distribution, lumens, width, length, height, newOn);
+  }
 }

@@ -28,4 +28,39 @@ public record Opening(
     int panes,
     double frameShare,
     double revealDepth,
-    Optional<Shade> shade) {}
+    Optional<Shade> shade) {
+
+  /** This opening in another place or shape. */
+  public Opening withFace(Face newFace) {
+    return new Opening(
+        id,
+        label,
+        roomId,
+        kind,
+        surfaceId,
+        toRoomId,
+        newFace,
+        transmittance,
+        panes,
+        frameShare,
+        revealDepth,
+        shade);
+  }
+
+  /** This opening behind a shade or film. */
+  public Opening withShade(Shade newShade) {
+    return new Opening(
+        id,
+        label,
+        roomId,
+        kind,
+        surfaceId,
+        toRoomId,
+        face,
+        transmittance,
+        panes,
+        frameShare,
+        revealDepth,
+        Optional.of(newShade));
+  }
+}

@@ -54,4 +54,39 @@ public record Surface(
         covered,
         joints);
   }
+
+  /** This surface in another place or shape. */
+  public Surface withFace(Face newFace) {
+    return new Surface(
+        id, label, roomId, kind, newFace, paint, boarded, framing, boards, level, covered, joints);
+  }
+
+  /** This surface in another paint. */
+  public Surface withPaint(Paint newPaint) {
+    return new Surface(
+        id, label, roomId, kind, face, newPaint, boarded, framing, boards, level, covered, joints);
+  }
+
+  /** This surface with its finish level fixed. */
+  public Surface withLevel(int newLevel) {
+    return new Surface(
+        id,
+        label,
+        roomId,
+        kind,
+        face,
+        paint,
+        boarded,
+        framing,
+        boards,
+        OptionalInt.of(newLevel),
+        covered,
+        joints);
+  }
+
+  /** This surface with joints already up. */
+  public Surface withJoints(List<GivenJoint> newJoints) {
+    return new Surface(
+        id, label, roomId, kind, face, paint, boarded, framing, boards, level, covered, newJoints);
+  }
 }

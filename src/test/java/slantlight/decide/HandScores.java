@@ -44,7 +44,7 @@ final class HandScores {
     for (Surface s : h.surfaces()) {
       surfaces.add(surface(s, paint, OptionalInt.empty(), List.of()));
     }
-    return Edits.surfaces(Edits.rooms(h, List.of(room)), surfaces);
+    return h.withRooms(List.of(room)).withSurfaces(surfaces);
   }
 
   static Surface surface(Surface s, Paint paint, OptionalInt level, List<List<Vec2>> covered) {

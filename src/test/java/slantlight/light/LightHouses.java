@@ -10,7 +10,6 @@ import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.Lamp;
 import slantlight.scene.Opening;
-import slantlight.scene.Outside;
 import slantlight.scene.Paint;
 import slantlight.scene.PrescribedLight;
 import slantlight.scene.Sheen;
@@ -44,7 +43,7 @@ public final class LightHouses {
   /** The house with every surface painted the same. */
   public static House painted(House h, double lrv) {
     List<Surface> surfaces = h.surfaces().stream().map(s -> paint(s, lrv)).toList();
-    return with(h, surfaces, h.openings(), h.lamps(), h.outside(), h.prescribed());
+    return h.withSurfaces(surfaces);
   }
 
   private static Surface paint(Surface s, double lrv) {
@@ -63,47 +62,21 @@ public final class LightHouses {
         s.joints());
   }
 
-  public static House with(House h, Outside outside) {
-    return with(h, h.surfaces(), h.openings(), h.lamps(), outside, h.prescribed());
-  }
-
   public static House withLamps(House h, Lamp... lamps) {
-    return with(h, h.surfaces(), h.openings(), List.of(lamps), h.outside(), h.prescribed());
+    return h.withLamps(List.of(lamps));
   }
 
   public static House withSun(House h, Vec3 sun) {
     PrescribedLight light =
         new PrescribedLight(Optional.of(sun), 100_000, 5, 5000, java.util.OptionalDouble.empty());
-    return with(h, h.surfaces(), h.openings(), h.lamps(), h.outside(), Optional.of(light));
+    return h.withPrescribed(light);
   }
 
   /** The house with its single opening changed. */
   public static House withOpening(House h, java.util.function.UnaryOperator<Opening> change) {
     List<Opening> openings = new ArrayList<>(h.openings());
     openings.set(0, change.apply(openings.get(0)));
-    return with(h, h.surfaces(), openings, h.lamps(), h.outside(), h.prescribed());
-  }
-
-  public static House with(
-      House h,
-      List<Surface> surfaces,
-      List<Opening> openings,
-      List<Lamp> lamps,
-      Outside outside,
-      Optional<PrescribedLight> prescribed) {
-    return new House(
-        h.name(),
-        h.note(),
-        h.site(),
-        h.rooms(),
-        surfaces,
-        openings,
-        lamps,
-        outside,
-        h.eyes(),
-        h.rates(),
-        prescribed,
-        h.scale());
+    return h.withOpenings(openings);
   }
 
   /** An empty hole: no glass, no frame. */
@@ -169,6 +142,6 @@ public final class LightHouses {
               s.joints());
       surfaces.add(whole);
     }
-    return with(box, surfaces, List.of(), List.of(), box.outside(), Optional.empty());
+    return box.withSurfaces(surfaces).withOpenings(List.of()).withLamps(List.of());
   }
 }

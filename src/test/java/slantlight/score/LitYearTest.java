@@ -3,6 +3,7 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.List;
@@ -11,6 +12,7 @@ import slantlight.TestHouses;
 import slantlight.geom.Vec3;
 import slantlight.scene.Distribution;
 import slantlight.scene.House;
+import slantlight.scene.OnHours;
 import slantlight.scene.Site;
 
 class LitYearTest {
@@ -38,7 +40,7 @@ class LitYearTest {
   void everyNightWithTheSameLampsIsOneState() {
     House lit =
         Variants.lamps(
-            Variants.openings(ROOM, List.of()),
+            ROOM.withOpenings(List.of()),
             Variants.lamp("room", new Vec3(2, 2, 2), Vec3.DOWN, Distribution.Named.BARE, 500));
     LitYear year = LitYear.of(lit, every(5));
     long nights = 0;
@@ -72,24 +74,8 @@ class LitYearTest {
   }
 
   private static House allNight(House h) {
-    slantlight.scene.Lamp l = h.lamps().get(0);
-    return Variants.lamps(
-        h,
-        new slantlight.scene.Lamp(
-            l.id(),
-            l.label(),
-            l.roomId(),
-            l.position(),
-            l.aim(),
-            l.c0(),
-            l.distribution(),
-            l.lumens(),
-            l.width(),
-            l.length(),
-            l.height(),
-            List.of(
-                new slantlight.scene.OnHours(
-                    java.time.LocalTime.MIDNIGHT, java.time.LocalTime.MIDNIGHT, false))));
+    OnHours always = new OnHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT, false);
+    return Variants.lamps(h, h.lamps().get(0).withOn(List.of(always)));
   }
 
   private static ScoreOptions every(int n) {
@@ -105,9 +91,7 @@ class LitYearTest {
   }
 
   private static House at(double latitude, double longitude, String zone) {
-    return new House(
-        ROOM.name(),
-        ROOM.note(),
+    return ROOM.withSite(
         new Site(
             latitude,
             longitude,
@@ -116,15 +100,6 @@ class LitYearTest {
             Collections.nCopies(12, 0.2),
             0.21,
             Collections.nCopies(12, 0.5),
-            List.of()),
-        ROOM.rooms(),
-        ROOM.surfaces(),
-        ROOM.openings(),
-        ROOM.lamps(),
-        ROOM.outside(),
-        ROOM.eyes(),
-        ROOM.rates(),
-        ROOM.prescribed(),
-        ROOM.scale());
+            List.of()));
   }
 }

@@ -14,10 +14,8 @@ import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Lamp;
 import slantlight.scene.OnHours;
-import slantlight.scene.Opening;
 import slantlight.scene.Outside;
 import slantlight.scene.Paint;
-import slantlight.scene.PrescribedLight;
 import slantlight.scene.Surface;
 
 /** Houses that differ from another in one thing, for tests of what that thing does. */
@@ -26,52 +24,26 @@ public final class Variants {
 
   /** The house with its surfaces changed. */
   public static House surfaces(House h, UnaryOperator<Surface> change) {
-    return of(h, h.surfaces().stream().map(change).toList(), h.openings(), h.lamps(), h.outside());
+    return h.withSurfaces(h.surfaces().stream().map(change).toList());
   }
 
   /** Joints already up on one surface, instead of a layout. */
   public static House joints(House h, String surfaceId, GivenJoint... joints) {
-    return surfaces(h, s -> s.id().equals(surfaceId) ? surface(s, s.paint(), List.of(joints)) : s);
+    return surfaces(h, s -> s.id().equals(surfaceId) ? s.withJoints(List.of(joints)) : s);
   }
 
   /** Every wall and ceiling in one paint. */
   public static House paint(House h, Paint paint) {
-    return surfaces(h, s -> s.boarded() ? surface(s, paint, s.joints()) : s);
-  }
-
-  public static House openings(House h, List<Opening> openings) {
-    return of(h, h.surfaces(), openings, h.lamps(), h.outside());
+    return surfaces(h, s -> s.boarded() ? s.withPaint(paint) : s);
   }
 
   public static House lamps(House h, Lamp... lamps) {
-    return of(h, h.surfaces(), h.openings(), List.of(lamps), h.outside());
+    return h.withLamps(List.of(lamps));
   }
 
   public static House ground(House h, GroundZone... zones) {
     Outside o = h.outside();
-    return of(
-        h,
-        h.surfaces(),
-        h.openings(),
-        h.lamps(),
-        new Outside(o.groundZ(), List.of(zones), o.blocks()));
-  }
-
-  /** Light stated outright. */
-  public static House prescribed(House h, PrescribedLight light) {
-    return new House(
-        h.name(),
-        h.note(),
-        h.site(),
-        h.rooms(),
-        h.surfaces(),
-        h.openings(),
-        h.lamps(),
-        h.outside(),
-        h.eyes(),
-        h.rates(),
-        Optional.of(light),
-        h.scale());
+    return h.withOutside(new Outside(o.groundZ(), List.of(zones), o.blocks()));
   }
 
   /** A joint in plane coordinates, m. */
@@ -101,38 +73,5 @@ public final class Variants {
         0.05,
         0,
         List.of(new OnHours(LocalTime.of(17, 0), LocalTime.of(23, 0), true)));
-  }
-
-  private static Surface surface(Surface s, Paint paint, List<GivenJoint> joints) {
-    return new Surface(
-        s.id(),
-        s.label(),
-        s.roomId(),
-        s.kind(),
-        s.face(),
-        paint,
-        s.boarded(),
-        s.framing(),
-        s.boards(),
-        s.level(),
-        s.covered(),
-        joints);
-  }
-
-  private static House of(
-      House h, List<Surface> surfaces, List<Opening> openings, List<Lamp> lamps, Outside outside) {
-    return new House(
-        h.name(),
-        h.note(),
-        h.site(),
-        h.rooms(),
-        surfaces,
-        openings,
-        lamps,
-        outside,
-        h.eyes(),
-        h.rates(),
-        h.prescribed(),
-        h.scale());
   }
 }

@@ -426,8 +426,7 @@ final class LightChecks {
             2);
     Vec3 low = Vec3.ofAzimuthAltitude(Math.PI, Math.toRadians(12));
     House shore =
-        LightHouses.withSun(
-            LightHouses.with(door, new Outside(-0.3, List.of(lake), List.of())), low);
+        LightHouses.withSun(door.withOutside(new Outside(-0.3, List.of(lake), List.of())), low);
     IncidentField over = transport(shore).incident(p, LightHouses.sunny(shore, low, 30_000, 0));
     double water = part(over, SourceKind.WATER);
     out.add(

@@ -79,8 +79,7 @@ final class ScoreChecks {
   /** Ceiling plane of the box room: u east from x = 0, v south from y = depth. */
   private static Check acrossAndAlong() {
     House grey =
-        Variants.prescribed(
-            TALL_GLASS,
+        TALL_GLASS.withPrescribed(
             new PrescribedLight(Optional.empty(), 0, 16, 5000, OptionalDouble.of(1000)));
     double across =
         peak(
@@ -154,8 +153,7 @@ final class ScoreChecks {
   }
 
   private static Check sconce() {
-    House dark =
-        Variants.openings(TestHouses.boxRoom(5, 5, 2.75, 1.5, 3.5, 0.9, 2.1, 0.85), List.of());
+    House dark = TestHouses.boxRoom(5, 5, 2.75, 1.5, 3.5, 0.9, 2.1, 0.85).withOpenings(List.of());
     House jointed =
         Variants.joints(dark, CEILING, Variants.joint(JointKind.TAPERED, 1.5, 4, 3.5, 4));
     Distribution upDown = Distribution.Named.UP_DOWN;

@@ -51,51 +51,15 @@ final class Turn {
   }
 
   Surface of(Surface s) {
-    return new Surface(
-        s.id(),
-        s.label(),
-        s.roomId(),
-        s.kind(),
-        of(s.face()),
-        s.paint(),
-        s.boarded(),
-        s.framing(),
-        s.boards(),
-        s.level(),
-        s.covered(),
-        s.joints());
+    return s.withFace(of(s.face()));
   }
 
   Opening of(Opening o) {
-    return new Opening(
-        o.id(),
-        o.label(),
-        o.roomId(),
-        o.kind(),
-        o.surfaceId(),
-        o.toRoomId(),
-        of(o.face()),
-        o.transmittance(),
-        o.panes(),
-        o.frameShare(),
-        o.revealDepth(),
-        o.shade());
+    return o.withFace(of(o.face()));
   }
 
   Lamp of(Lamp l) {
-    return new Lamp(
-        l.id(),
-        l.label(),
-        l.roomId(),
-        of(l.position()),
-        of(l.aim()),
-        of(l.c0()),
-        l.distribution(),
-        l.lumens(),
-        l.width(),
-        l.length(),
-        l.height(),
-        l.on());
+    return l.placed(of(l.position()), of(l.aim()), of(l.c0()));
   }
 
   Eye of(Eye e) {
