@@ -64,7 +64,7 @@ final class Bounce {
     double seen = 0;
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
-      if (!hidden(clear, p, n, patch.centre(), patch.normal())) {
+      if (clear || !interior.blockedBetween(p, n, patch.centre(), patch.normal())) {
         seen += patch.area();
       }
     }
@@ -78,7 +78,7 @@ final class Bounce {
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
       if (patch.rings().length > 1 || patch.edge() < WIDE * patch.centre().distance(p)) {
-        if (!hidden(clear, p, n, patch.centre(), patch.normal())) {
+        if (clear || !interior.blockedBetween(p, n, patch.centre(), patch.normal())) {
           kite.look(patch, p, n);
           tell(g, q, kite, sink);
         }
@@ -103,7 +103,7 @@ final class Bounce {
     Vec3 middle = f.toWorld(new Vec2(m[0], m[1]));
     double size = Math.max(b[2] - b[0], b[3] - b[1]);
     if (depth == 0 || size < WIDE * middle.distance(p)) {
-      if (!hidden(clear, p, n, middle, patch.normal())) {
+      if (clear || !interior.blockedBetween(p, n, middle, patch.normal())) {
         kite.look(ring, f, p, n);
         tell(patch.group(), patch.index(), kite, sink);
       }
@@ -126,19 +126,5 @@ final class Bounce {
     if (w > 1e-12) {
       sink.piece(g, patch, kite.x / w, kite.y / w, kite.z / w, w);
     }
-  }
-
-  private boolean hidden(boolean clear, Vec3 p, Vec3 n, Vec3 c, Vec3 m) {
-    if (clear) {
-      return false;
-    }
-    double e = Interior.LIFT;
-    return interior.blocked(
-        p.x() + n.x() * e,
-        p.y() + n.y() * e,
-        p.z() + n.z() * e,
-        c.x() + m.x() * e,
-        c.y() + m.y() * e,
-        c.z() + m.z() * e);
   }
 }

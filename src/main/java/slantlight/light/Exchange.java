@@ -143,7 +143,8 @@ final class Exchange {
       Patch other = mesh.patches.get(q);
       for (Vec3 p : points) {
         double height = other.frame().height(p);
-        if (height <= 1e-6 || (!clear && hidden(p, n, other))) {
+        if (height <= 1e-6
+            || (!clear && interior.blockedBetween(p, n, other.centre(), other.normal()))) {
           continue;
         }
         if (near) {
@@ -157,19 +158,6 @@ final class Exchange {
       }
     }
     return sum / points.length;
-  }
-
-  private boolean hidden(Vec3 p, Vec3 n, Patch other) {
-    Vec3 c = other.centre();
-    Vec3 m = other.normal();
-    double e = Interior.LIFT;
-    return interior.blocked(
-        p.x() + n.x() * e,
-        p.y() + n.y() * e,
-        p.z() + n.z() * e,
-        c.x() + m.x() * e,
-        c.y() + m.y() * e,
-        c.z() + m.z() * e);
   }
 
   /** Makes group factors symmetric and closed, and patch factors agree with them. */

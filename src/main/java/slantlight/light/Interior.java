@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import slantlight.geom.Face;
 import slantlight.geom.Occluders;
+import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
@@ -163,5 +164,16 @@ final class Interior {
 
   boolean blocked(double ax, double ay, double az, double bx, double by, double bz) {
     return faces.between(ax, ay, az, bx, by, bz);
+  }
+
+  /** True when something stands between two faces, each seen from just in front of it. */
+  boolean blockedBetween(Vec3 p, Vec3 n, Vec3 q, Vec3 m) {
+    return blocked(
+        p.x() + n.x() * LIFT,
+        p.y() + n.y() * LIFT,
+        p.z() + n.z() * LIFT,
+        q.x() + m.x() * LIFT,
+        q.y() + m.y() * LIFT,
+        q.z() + m.z() * LIFT);
   }
 }
