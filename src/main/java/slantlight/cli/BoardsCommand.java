@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,10 +21,7 @@ import slantlight.geom.Vec2;
 import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
-import slantlight.scene.Fault;
 import slantlight.scene.House;
-import slantlight.scene.Read;
-import slantlight.scene.SceneReader;
 import slantlight.scene.Surface;
 import slantlight.units.Length;
 import slantlight.units.LengthUnit;
@@ -38,16 +34,10 @@ import slantlight.units.LengthUnit;
             + " with quantities and a cut list in hanging order.")
 final class BoardsCommand implements Callable<Integer> {
   @Mixin private CommonOptions common;
+  @Mixin private ChosenSurfaces chosen;
 
   @Parameters(paramLabel = "SCENE", description = "Scene file (JSON).")
   private Path scene;
-
-  @Option(
-      names = "--surface",
-      paramLabel = "ID",
-      split = ",",
-      description = "Only these surfaces, such as great-room/ceiling; a room's id takes all of it.")
-  private List<String> only = List.of();
 
   @Option(
       names = "--carry",
@@ -111,15 +101,15 @@ final class BoardsCommand implements Callable<Integer> {
     if (level < 0 || level > 5) {
       throw CommandFailure.usage("--level " + level + ": finish levels run from 0 to 5");
     }
-    House house = read();
-    List<Surface> chosen = chosen(house);
-    LengthUnit unit = units == null ? usualUnit(chosen) : units;
-    Map<String, List<PlacedBoard>> fixed = fixed(chosen, unit);
+    House house = Scenes.read(scene, common.err());
+    List<Surface> surfaces = chosen.in(house);
+    LengthUnit unit = units == null ? usualUnit(surfaces) : units;
+    Map<String, List<PlacedBoard>> fixed = fixed(surfaces, unit);
     List<Layout> layouts = new ArrayList<>();
-    for (Surface surface : chosen) {
+    for (Surface surface : surfaces) {
       layouts.add(solve(surface, unit, fixed.getOrDefault(surface.id(), List.of())));
     }
-    BoardsAnswer answer = new BoardsAnswer(house, chosen, layouts, unit, level);
+    BoardsAnswer answer = new BoardsAnswer(house, surfaces, layouts, unit, level);
     if (form != null && form.json) {
       common.out().print(answer.json());
     } else if (form != null && form.csv) {
@@ -128,37 +118,6 @@ final class BoardsCommand implements Callable<Integer> {
       answer.print(common.out(), Terminal.width());
     }
     return ExitCode.OK;
-  }
-
-  private House read() {
-    Read read = SceneReader.read(scene);
-    if (read instanceof Read.Faulty faulty) {
-      throw CommandFailure.faults(
-          faulty.faults().stream().map(Fault::text).collect(Collectors.joining("\n")));
-    }
-    Read.Ok ok = (Read.Ok) read;
-    ok.warnings().forEach(w -> common.err().println("warning: " + w.text()));
-    return ok.house();
-  }
-
-  private List<Surface> chosen(House house) {
-    List<Surface> boarded = house.surfaces().stream().filter(Surface::boarded).toList();
-    for (String id : only) {
-      if (boarded.stream().noneMatch(s -> isNamed(s, id))) {
-        throw CommandFailure.usage(
-            "--surface "
-                + id
-                + ": no boarded surface or room of that id; there are "
-                + String.join(", ", boarded.stream().map(Surface::id).toList()));
-      }
-    }
-    return boarded.stream()
-        .filter(s -> only.isEmpty() || only.stream().anyMatch(id -> isNamed(s, id)))
-        .toList();
-  }
-
-  private static boolean isNamed(Surface surface, String id) {
-    return surface.id().equals(id) || surface.roomId().equals(id);
   }
 
   /** Feet when every board is a whole number of inches wide, else millimetres. */

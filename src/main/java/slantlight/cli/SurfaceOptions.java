@@ -1,8 +1,8 @@
 package slantlight.cli;
 
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
@@ -10,12 +10,7 @@ import slantlight.score.ScoreOptions;
 
 /** Which surfaces, and how many threads; use it as a picocli mixin. */
 final class SurfaceOptions {
-  @Option(
-      names = "--surface",
-      paramLabel = "ID",
-      split = ",",
-      description = "Only these surfaces, such as great-room/ceiling; a room's id takes all of it.")
-  private List<String> only = List.of();
+  @Mixin private ChosenSurfaces chosen;
 
   @Option(
       names = "--threads",
@@ -32,23 +27,8 @@ final class SurfaceOptions {
   }
 
   private Set<String> ids(House house) {
-    List<Surface> boarded = house.surfaces().stream().filter(Surface::boarded).toList();
-    Set<String> ids = new LinkedHashSet<>();
-    for (String wanted : only) {
-      List<String> found =
-          boarded.stream()
-              .filter(s -> s.id().equals(wanted) || s.roomId().equals(wanted))
-              .map(Surface::id)
-              .toList();
-      if (found.isEmpty()) {
-        throw CommandFailure.usage(
-            "--surface "
-                + wanted
-                + ": no boarded surface or room of that id; there are "
-                + String.join(", ", boarded.stream().map(Surface::id).toList()));
-      }
-      ids.addAll(found);
-    }
-    return ids;
+    return chosen.all()
+        ? Set.of()
+        : chosen.in(house).stream().map(Surface::id).collect(Collectors.toSet());
   }
 }
