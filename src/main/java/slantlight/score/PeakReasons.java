@@ -17,13 +17,11 @@ final class PeakReasons {
   private static final Source BOUNCED = new Source(SourceKind.BOUNCE, "", "light bounced inside");
 
   private final LightModel light;
-  private final YearScan scan;
   private final LitYear year;
 
-  PeakReasons(LightModel light, YearScan scan) {
+  PeakReasons(LightModel light, LitYear year) {
     this.light = light;
-    this.scan = scan;
-    this.year = scan.year();
+    this.year = year;
   }
 
   /**
@@ -60,9 +58,9 @@ final class PeakReasons {
   /**
    * Reasons of a point's worst moment.
    *
-   * @param sample index of the point in the basis
+   * @param kitchen of the point
    */
-  Peak of(int sample, PointOptics optics, PointTrace.Worst worst) {
+  Peak of(PointOptics optics, Ingredients.Kitchen kitchen, PointTrace.Worst worst) {
     LightState state = year.light(worst.state());
     List<Part> parts = new ArrayList<>();
     Part sum = Part.NONE;
@@ -74,7 +72,8 @@ final class PeakReasons {
       sum = sum.plus(part);
       beam = part.source().kind() == SourceKind.SUN ? beam.plus(part) : beam;
     }
-    Part total = ofRows(BOUNCED, basisRows(sample, worst.state()), optics, worst.eye()).plus(beam);
+    Part total =
+        ofRows(BOUNCED, rows(optics, kitchen, worst.state()), optics, worst.eye()).plus(beam);
     parts.add(total.minus(sum));
     Part main =
         parts.stream()
@@ -147,9 +146,9 @@ final class PeakReasons {
     return new Part(source, change, luminance, rows[kernel.illuminance()], vector);
   }
 
-  private double[] basisRows(int sample, int state) {
-    float[] mixed = new float[scan.basis().rows(sample)];
-    scan.kitchen(sample).cook(year.menu(), state, mixed, mixed.length);
+  private double[] rows(PointOptics optics, Ingredients.Kitchen kitchen, int state) {
+    float[] mixed = new float[optics.kernel().rows()];
+    kitchen.cook(year.menu(), state, mixed, mixed.length);
     double[] rows = new double[mixed.length];
     for (int r = 0; r < rows.length; r++) {
       rows[r] = mixed[r];

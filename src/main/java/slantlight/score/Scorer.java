@@ -135,7 +135,7 @@ public final class Scorer {
         light.basis(samples, seen.stream().map(p -> (Kernel) p.kernel()).toList(), progress);
     LitYear year = LitYear.of(house, options);
     YearScan scan = new YearScan(basis, light.beams(samples), places, year);
-    PeakReasons reasons = new PeakReasons(light, scan);
+    PeakReasons reasons = new PeakReasons(light, year);
     Map<String, Tally> bySurface = new LinkedHashMap<>();
     surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));
     AtomicInteger done = new AtomicInteger();
@@ -222,15 +222,18 @@ public final class Scorer {
     double step = task.spots() ? 1 : task.joint().length() / task.points().size();
     List<Double> profile = new ArrayList<>();
     PointOptics worstPoint = null;
+    Ingredients.Kitchen worstKitchen = null;
     PointTrace.Worst worst = new PointTrace.Worst();
     for (PointOptics point : task.points()) {
       float[] own = new float[3];
       if (point.eyes() > 0) {
-        PointTrace.Worst here = scan.follow(point, tally.showing(), own);
+        Ingredients.Kitchen kitchen = scan.kitchen(scan.place(point));
+        PointTrace.Worst here = scan.follow(point, kitchen, tally.showing(), own);
         tally.addLength(step, own);
         if (here.showing() > worst.showing()) {
           worst = here;
           worstPoint = point;
+          worstKitchen = kitchen;
         }
       }
       profile.add((double) own[1]);
@@ -238,7 +241,7 @@ public final class Scorer {
     Optional<Peak> peak =
         worstPoint == null
             ? Optional.empty()
-            : Optional.of(reasons.of(scan.place(worstPoint), worstPoint, worst));
+            : Optional.of(reasons.of(worstPoint, worstKitchen, worst));
     return new Result(tally, profile, peak);
   }
 

@@ -38,10 +38,6 @@ final class YearScan {
     return year;
   }
 
-  Basis basis() {
-    return basis;
-  }
-
   int place(PointOptics point) {
     return places.get(point);
   }
@@ -49,13 +45,14 @@ final class YearScan {
   /**
    * Follows a point through the year.
    *
+   * @param kitchen of the point
    * @param showing raised where the point shows more: [level - 3][state]
    * @param own receives the point's largest clear-weather showing at each level
    * @return its worst state and eye at level 4
    */
-  PointTrace.Worst follow(PointOptics point, float[][] showing, float[] own) {
-    int sample = place(point);
-    return new PointTrace(point, beams, sample, year, kitchen(sample)).follow(showing, own);
+  PointTrace.Worst follow(
+      PointOptics point, Ingredients.Kitchen kitchen, float[][] showing, float[] own) {
+    return new PointTrace(point, beams, place(point), year, kitchen).follow(showing, own);
   }
 
   /** Rows of a sample under every ingredient. */
