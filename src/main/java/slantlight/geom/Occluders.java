@@ -232,21 +232,6 @@ public final class Occluders {
     return found;
   }
 
-  /** True when that one face is met: for asking the last blocker first. */
-  public boolean meetsFace(
-      int face,
-      double ox,
-      double oy,
-      double oz,
-      double dx,
-      double dy,
-      double dz,
-      double t0,
-      double t1) {
-    double t = hit(face, ox, oy, oz, dx, dy, dz);
-    return t > t0 && t < t1;
-  }
-
   private boolean meets(
       int node,
       double ox,

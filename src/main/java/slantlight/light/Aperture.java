@@ -6,7 +6,6 @@ import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.Opening;
-import slantlight.scene.OpeningKind;
 import slantlight.sky.GlassPane;
 
 /** An opening to the outside, made ready for looking through. */
@@ -64,10 +63,6 @@ final class Aperture {
       }
     }
     return true;
-  }
-
-  static boolean lookedThrough(Opening o) {
-    return o.kind() != OpeningKind.PASSAGE;
   }
 
   /** Nine places spread over the glass, outside it. */

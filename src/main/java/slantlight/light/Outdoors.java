@@ -37,7 +37,6 @@ final class Outdoors {
   private final Occluders shell;
   private final List<Face> faces = new ArrayList<>();
   private final List<Double> reflectances = new ArrayList<>();
-  private final int firstBlockFace;
   private final double groundZ;
   private final List<Zone> zones = new ArrayList<>();
   private final List<double[]> footprints = new ArrayList<>();
@@ -61,7 +60,6 @@ final class Outdoors {
         bounds[3] = Math.max(bounds[3], p.y());
       }
     }
-    firstBlockFace = faces.size();
     for (Block b : house.outside().blocks()) {
       for (Face f : b.faces()) {
         faces.add(f);
@@ -330,10 +328,5 @@ final class Outdoors {
 
   private static long key(int what, int level, long i, long j) {
     return ((long) what << 44) ^ ((long) level << 41) ^ ((i & 0xFFFFF) << 20) ^ (j & 0xFFFFF);
-  }
-
-  /** True when a face of the shell is a block and not the house's own. */
-  boolean isBlock(int face) {
-    return face >= firstBlockFace;
   }
 }

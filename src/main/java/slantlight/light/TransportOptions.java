@@ -24,8 +24,4 @@ public record TransportOptions(
   public TransportOptions withPatchEdge(double edge) {
     return new TransportOptions(edge, groupSide, coneAngle, sunStepDeg, maxPatches);
   }
-
-  public TransportOptions withConeAngle(double angle) {
-    return new TransportOptions(patchEdge, groupSide, angle, sunStepDeg, maxPatches);
-  }
 }

@@ -93,11 +93,6 @@ public final class Coating {
     return e + bodyShare * (1 - e);
   }
 
-  /** Share of perfectly diffuse light that comes back in all. */
-  public double diffuseAlbedo() {
-    return albedo.mean() + bodyShare * (1 - albedo.mean());
-  }
-
   /** Roughness alpha of the lobe; NaN without one. */
   public double roughness() {
     return lobe == null ? Double.NaN : lobe.roughness();

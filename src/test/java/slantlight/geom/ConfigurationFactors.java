@@ -19,21 +19,6 @@ public final class ConfigurationFactors {
     return (x / sx * Math.atan(y / sx) + y / sy * Math.atan(x / sy)) / (2 * Math.PI);
   }
 
-  /**
-   * B-4: element to a rectangle in a plane square to it, the element facing the rectangle's foot
-   * line square on at a lower corner.
-   *
-   * @param width across
-   * @param height above the element's plane
-   * @param distance from the element to the plane of the rectangle
-   */
-  public static double elementPerpendicular(double width, double height, double distance) {
-    double x = width / distance;
-    double y = height / distance;
-    double s = Math.sqrt(1 + y * y);
-    return (Math.atan(x) - Math.atan(x / s) / s) / (2 * Math.PI);
-  }
-
   /** C-11: parallel equal rectangles a x b at distance c. */
   public static double parallelRectangles(double a, double b, double c) {
     double x = a / c;

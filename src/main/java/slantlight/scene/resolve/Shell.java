@@ -69,10 +69,6 @@ record Shell(
     return walls.stream().filter(w -> w.names().contains(name)).findFirst();
   }
 
-  List<String> wallNames() {
-    return walls.stream().map(w -> w.names().get(0)).toList();
-  }
-
   /** Height of the ceiling over a point of the floor; empty outside the room. */
   Optional<Double> ceilingAt(Vec2 p) {
     return roofs.stream().filter(r -> holds(r.plan(), p)).map(r -> r.z(p)).reduce(Math::min);
