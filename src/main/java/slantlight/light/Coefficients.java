@@ -17,43 +17,48 @@ final class Coefficients implements Basis {
    *
    * @param used dense columns that matter, ascending
    * @param dense by used column, then row
-   * @param sun by group, then row, then node
+   * @param sun by group, then node, then row; null for a group that sends nothing
    */
-  record Sample(int rows, int[] used, float[] dense, float[][][] sun) {
+  record Sample(int rows, int[] used, float[] dense, float[][] sun) {
     static Sample of(float[][] rows, Columns columns) {
       int[] used = new int[columns.dense];
       int n = 0;
       for (int c = 0; c < columns.dense; c++) {
-        boolean any = false;
-        for (float[] row : rows) {
-          any |= row[c] != 0;
-        }
-        if (any) {
+        if (matters(rows, c, c + 1)) {
           used[n++] = c;
         }
       }
       used = Arrays.copyOf(used, n);
       float[] dense = new float[n * rows.length];
-      float[][][] sun = new float[Columns.GROUPS][][];
       for (int i = 0; i < n; i++) {
         for (int r = 0; r < rows.length; r++) {
           dense[i * rows.length + r] = rows[r][used[i]];
         }
       }
+      float[][] sun = new float[Columns.GROUPS][];
       for (int g = 0; g < Columns.GROUPS; g++) {
-        sun[g] = new float[rows.length][];
-        for (int r = 0; r < rows.length; r++) {
-          int from = columns.sun(g);
-          float[] part = Arrays.copyOfRange(rows[r], from, from + columns.nodes.size());
-          for (float v : part) {
-            if (v != 0) {
-              sun[g][r] = part;
-              break;
+        int from = columns.sun(g);
+        if (matters(rows, from, from + columns.nodes.size())) {
+          sun[g] = new float[columns.nodes.size() * rows.length];
+          for (int r = 0; r < rows.length; r++) {
+            for (int k = 0; k < columns.nodes.size(); k++) {
+              sun[g][k * rows.length + r] = rows[r][from + k];
             }
           }
         }
       }
       return new Sample(rows.length, used, dense, sun);
+    }
+
+    private static boolean matters(float[][] rows, int from, int to) {
+      for (float[] row : rows) {
+        for (int c = from; c < to; c++) {
+          if (row[c] != 0) {
+            return true;
+          }
+        }
+      }
+      return false;
     }
   }
 
@@ -77,8 +82,24 @@ final class Coefficients implements Basis {
     return samples[sample].rows * samples[sample].used.length;
   }
 
+  /**
+   * States made ready.
+   *
+   * @param dense by column, then state; null for a column that is dark throughout
+   * @param node four nodes round the sun of each state: node k of state m at {@code k * size + m}
+   * @param weight by node k, then state: its share of the sun's illuminance, lx
+   * @param general reflectance of general ground by state
+   * @param fixed 1 by state, or 0 where the luminance of ground is stated
+   * @param runEnd state after the last of each run of states that share nodes and ground
+   */
   private record Sources(
-      int size, float[][] dense, int[] node, float[] weight, float[] general, float[] fixed)
+      int size,
+      float[][] dense,
+      int[] node,
+      float[][] weight,
+      float[] general,
+      float[] fixed,
+      int[] runEnd)
       implements Block {}
 
   @Override
@@ -86,7 +107,7 @@ final class Coefficients implements Basis {
     int n = states.size();
     float[] byColumn = new float[columns.dense * n];
     int[] node = new int[4 * n];
-    float[] weight = new float[4 * n];
+    float[][] weight = new float[4][n];
     float[] general = new float[n];
     float[] fixed = new float[n];
     int[] idx = new int[4];
@@ -101,7 +122,7 @@ final class Coefficients implements Basis {
         columns.grid.weights(sky.sun(), idx, w);
         for (int k = 0; k < 4; k++) {
           node[k * n + m] = idx[k];
-          weight[k * n + m] = (float) (w[k] * sky.sunNormalLux());
+          weight[k][m] = (float) (w[k] * sky.sunNormalLux());
         }
       }
     }
@@ -115,7 +136,22 @@ final class Coefficients implements Basis {
         }
       }
     }
-    return new Sources(n, dense, node, weight, general, fixed);
+    return new Sources(n, dense, node, weight, general, fixed, runs(n, node, general, fixed));
+  }
+
+  private static int[] runs(int n, int[] node, float[] general, float[] fixed) {
+    int[] ends = new int[n];
+    int count = 0;
+    for (int m = 1; m <= n; m++) {
+      boolean on = m < n && general[m] == general[m - 1] && fixed[m] == fixed[m - 1];
+      for (int k = 0; k < 4 && on; k++) {
+        on = node[k * n + m] == node[k * n + m - 1];
+      }
+      if (!on) {
+        ends[count++] = m;
+      }
+    }
+    return Arrays.copyOf(ends, count);
   }
 
   @Override
@@ -126,9 +162,7 @@ final class Coefficients implements Basis {
       Arrays.fill(out[r], 0, s.size, 0);
     }
     dense(c, s, out);
-    for (int r = 0; r < c.rows; r++) {
-      sun(c, r, s, out[r]);
-    }
+    sun(c, s, out);
   }
 
   private static void dense(Sample c, Sources s, float[][] out) {
@@ -141,85 +175,43 @@ final class Coefficients implements Basis {
         at[n++] = i * c.rows;
       }
     }
-    int i = 0;
-    for (; i + 4 <= n; i += 4) {
-      for (int r = 0; r < c.rows; r++) {
-        four(
-            out[r],
-            s.size,
-            in[i],
-            c.dense[at[i] + r],
-            in[i + 1],
-            c.dense[at[i + 1] + r],
-            in[i + 2],
-            c.dense[at[i + 2] + r],
-            in[i + 3],
-            c.dense[at[i + 3] + r]);
+    Product.add(out, c.rows, in, n, c.dense, at, 0, s.size);
+  }
+
+  /** The sun's part: states whose suns stand among the same four nodes are taken together. */
+  private static void sun(Sample c, Sources s, float[][] out) {
+    float[] mix = null;
+    int[] start = new int[4];
+    int from = 0;
+    for (int end : s.runEnd) {
+      if (mix == null
+          || s.general[from] != s.general[from - 1]
+          || s.fixed[from] != s.fixed[from - 1]) {
+        mix = mix(c.sun, s.general[from], s.fixed[from]);
+        if (mix == null) {
+          return;
+        }
       }
-    }
-    for (; i < n; i++) {
-      for (int r = 0; r < c.rows; r++) {
-        one(out[r], s.size, in[i], c.dense[at[i] + r]);
+      for (int k = 0; k < 4; k++) {
+        start[k] = s.node[k * s.size + from] * c.rows;
       }
+      Product.add(out, c.rows, s.weight, 4, mix, start, from, end);
+      from = end;
     }
   }
 
-  private static void four(
-      float[] out,
-      int n,
-      float[] a,
-      float ka,
-      float[] b,
-      float kb,
-      float[] c,
-      float kc,
-      float[] d,
-      float kd) {
-    for (int m = 0; m < n; m++) {
-      out[m] =
-          Math.fma(ka, a[m], Math.fma(kb, b[m], Math.fma(kc, c[m], Math.fma(kd, d[m], out[m]))));
-    }
-  }
-
-  private static void one(float[] out, int n, float[] a, float ka) {
-    for (int m = 0; m < n; m++) {
-      out[m] = Math.fma(ka, a[m], out[m]);
-    }
-  }
-
-  private void sun(Sample c, int row, Sources s, float[] out) {
-    float[] inside = c.sun[Columns.INSIDE][row];
-    float[] general = c.sun[Columns.GENERAL][row];
-    float[] fixed = c.sun[Columns.FIXED][row];
-    if (inside == null && general == null && fixed == null) {
-      return;
-    }
-    float[] mix = new float[columns.nodes.size()];
-    int n = s.size;
-    for (int m = 0; m < n; ) {
-      float kg = s.general[m];
-      float kf = s.fixed[m];
-      int end = m + 1;
-      while (end < n && s.general[end] == kg && s.fixed[end] == kf) {
-        end++;
-      }
-      Arrays.fill(mix, 0);
-      mixIn(mix, inside, 1);
-      mixIn(mix, general, kg);
-      mixIn(mix, fixed, kf);
-      for (; m < end; m++) {
-        out[m] +=
-            s.weight[m] * mix[s.node[m]]
-                + s.weight[n + m] * mix[s.node[n + m]]
-                + s.weight[2 * n + m] * mix[s.node[2 * n + m]]
-                + s.weight[3 * n + m] * mix[s.node[3 * n + m]];
+  /** Responses to a unit sun by node, then row, the ground as bright as it is; or null if none. */
+  private static float[] mix(float[][] sun, float general, float fixed) {
+    float[] shares = {1, general, fixed};
+    float[] mix = null;
+    for (int g = 0; g < Columns.GROUPS; g++) {
+      if (sun[g] != null) {
+        if (mix == null) {
+          mix = new float[sun[g].length];
+        }
+        Exposure.addScaled(mix, shares[g], sun[g]);
       }
     }
-  }
-
-  private static void mixIn(float[] mix, float[] part, float factor) {
-    if (part != null && factor != 0) {
-      Exposure.addScaled(mix, factor, part);
-    }
+    return mix;
   }
 }

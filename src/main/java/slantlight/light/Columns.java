@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import slantlight.geom.Vec3;
 import slantlight.sky.SkyState;
 import slantlight.sky.SkyZones;
@@ -50,6 +51,10 @@ final class Columns {
   final int lamps;
   final SunGrid grid;
   final List<Vec3> nodes;
+
+  /** Unit vectors of the nodes: x, y and z of each in turn. */
+  final double[] suns;
+
   final int dense;
   final int total;
 
@@ -57,6 +62,7 @@ final class Columns {
     this.lamps = lamps;
     this.grid = grid;
     this.nodes = grid.nodes();
+    this.suns = nodes.stream().flatMapToDouble(d -> DoubleStream.of(d.x(), d.y(), d.z())).toArray();
     this.dense = LAMPS + lamps;
     this.total = dense + GROUPS * nodes.size();
   }

@@ -99,24 +99,39 @@ final class Exposure {
         addScaled(out[row], (float) e.getValue()[row], response);
       }
     }
-    int first = columns.sun(Columns.INSIDE);
-    for (int k = 0; k < columns.nodes.size() && !glints.isEmpty(); k++) {
-      Vec3 s = columns.nodes.get(k);
-      for (Glint g : glints) {
-        double l = g.luminance(s.x(), s.y(), s.z());
+    for (Glint g : glints) {
+      addGlint(g, out, columns);
+    }
+  }
+
+  private void addGlint(Glint g, float[][] out, Columns columns) {
+    double[] suns = columns.suns;
+    int nodes = suns.length / 3;
+    int[] lit = new int[nodes];
+    float[] luminance = new float[nodes];
+    int count = 0;
+    for (int k = 0; k < nodes; k++) {
+      double l = g.luminance(suns[3 * k], suns[3 * k + 1], suns[3 * k + 2]);
+      if (l > 0) {
+        l *= g.place.litAt(k, columns);
         if (l > 0) {
-          l *= g.place.litAt(k, columns);
-          for (int row = 0; row < rows; row++) {
-            out[row][first + k] += (float) (g.weights[row] * l);
-          }
+          lit[count] = columns.sun(Columns.INSIDE) + k;
+          luminance[count++] = (float) l;
         }
+      }
+    }
+    for (int row = 0; row < rows; row++) {
+      float weight = (float) g.weights[row];
+      float[] sums = out[row];
+      for (int i = 0; i < count; i++) {
+        sums[lit[i]] += weight * luminance[i];
       }
     }
   }
 
   static void addScaled(float[] out, float factor, float[] in) {
     for (int c = 0; c < out.length; c++) {
-      out[c] += factor * in[c];
+      out[c] = Math.fma(factor, in[c], out[c]);
     }
   }
 

@@ -238,6 +238,7 @@ public final class Transport implements LightModel {
           exposure.addLamp(lamp, w, lux);
         });
     exposure.addTo(out, columns);
+    BouncedRows bounced = new BouncedRows(out);
     bounce.at(
         room,
         f.origin(),
@@ -245,11 +246,9 @@ public final class Transport implements LightModel {
         (group, patch, dx, dy, dz, weight) -> {
           weigh(kernel, f, dx, dy, dz, w);
           double k = weight * rooms.reflectance(group) / Math.PI;
-          float[] response = rooms.response(group, patch);
-          for (int r = 0; r < count; r++) {
-            Exposure.addScaled(out[r], (float) (k * w[r]), response);
-          }
+          bounced.add(rooms.response(group, patch), w, k);
         });
+    bounced.finish();
     return out;
   }
 

@@ -14,11 +14,7 @@ import slantlight.scene.House;
 import slantlight.scene.Lamp;
 import slantlight.scene.Opening;
 
-/**
- * Picks the eyes that can be the worst for a point: the one whose distance and angle suit the
- * contrast sensitivity best, and those nearest to the mirror image of an opening or a lamp, where
- * the sheen is strongest. All other eyes of the house see less.
- */
+/** Finds the eyes of a house that see a point, and among them those likely to see most. */
 final class EyeChoice {
   private final LightModel light;
   private final House house;
@@ -43,18 +39,30 @@ final class EyeChoice {
   }
 
   /**
-   * Eyes for a point, at most three.
+   * All eyes that see a point.
    *
-   * @param frame of the point, u across the joint
+   * @param frame of the point
    */
-  List<Eye> forPoint(Frame frame, Acuity acuity) {
-    List<Eye> seeing = new ArrayList<>();
+  List<Eye> seeing(Frame frame) {
+    List<Eye> out = new ArrayList<>();
     for (Eye eye : house.eyes()) {
       double height = frame.height(eye.position());
       if (height > 0.02 && light.sees(frame.origin(), eye.position())) {
-        seeing.add(eye);
+        out.add(eye);
       }
     }
+    return out;
+  }
+
+  /**
+   * Up to three of the eyes that see a point: the one whose distance and angle suit the contrast
+   * sensitivity best, and those nearest to the mirror image of an opening or a lamp, where the
+   * sheen is strongest. Enough to rank places; now and then another eye sees twice as much.
+   *
+   * @param frame of the point, u across the joint
+   */
+  List<Eye> likely(Frame frame, Acuity acuity) {
+    List<Eye> seeing = seeing(frame);
     Set<Eye> chosen = new LinkedHashSet<>();
     seeing.stream()
         .max(Comparator.comparingDouble(e -> acuityOf(frame, e, acuity)))

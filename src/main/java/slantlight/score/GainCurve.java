@@ -16,6 +16,7 @@ final class GainCurve {
   private static final float PER_UNIT = 1f / (1 << SHIFT);
 
   private final float[] nodes = new float[CELLS + 2];
+  private final float most;
 
   /**
    * Resamples a table.
@@ -23,10 +24,18 @@ final class GainCurve {
    * @param table gains at the nodes of {@link GainTable}
    */
   GainCurve(double[] table) {
+    float largest = 0;
     for (int i = 0; i < nodes.length; i++) {
       float luminance = Float.intBitsToFloat((BASE + Math.min(i, CELLS)) << SHIFT);
       nodes[i] = (float) GainTable.at(table, GainTable.position(luminance));
+      largest = Math.max(largest, nodes[i]);
     }
+    most = largest;
+  }
+
+  /** The largest gain at any luminance. */
+  float most() {
+    return most;
   }
 
   /** Gain at a luminance, cd/m2; held constant outside 2^-6 to 2^16. */

@@ -186,19 +186,16 @@ final class LitYear {
     double each = options.stepMinutes() / 60.0 * yearDays / options.days().size();
     Map<List<Double>, Integer> nights = new HashMap<>();
     Map<List<Object>, Integer> overcasts = new HashMap<>();
-    for (int row = 0; row < options.days().size(); row++) {
+    List<List<SunAt>> days = options.days().parallelStream().map(day -> sunsOf(day, site)).toList();
+    for (int row = 0; row < days.size(); row++) {
       LocalDate date = LocalDate.ofYearDay(options.year(), options.days().get(row));
       double share = site.clearShare().get(date.getMonthValue() - 1);
       double ground = site.groundReflectance().get(date.getMonthValue() - 1);
-      for (int column = 0; column < 1440 / options.stepMinutes(); column++) {
-        LocalDateTime clock =
-            date.atStartOfDay().plusMinutes((long) column * options.stepMinutes());
-        ZonedDateTime at = clock.atZone(site.zone());
-        if (!at.toLocalDateTime().equals(clock)) {
-          continue; // the hour that the clocks skip in spring
-        }
-        Sun sun =
-            SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
+      for (SunAt moment : days.get(row)) {
+        ZonedDateTime at = moment.at();
+        Sun sun = moment.sun();
+        int column = (at.getHour() * 60 + at.getMinute()) / options.stepMinutes();
+        LocalDateTime clock = at.toLocalDateTime();
         List<Double> lamps = lampShares(clock, sun.altitude());
         if (sun.altitude() > 0) {
           int s = clear(at, sun, lamps, ground);
@@ -216,6 +213,27 @@ final class LitYear {
         }
       }
     }
+  }
+
+  /** A moment of the clock and where the sun then stands. */
+  private record SunAt(ZonedDateTime at, Sun sun) {}
+
+  /** A day's moments, without those of the hour that the clocks skip in spring. */
+  private List<SunAt> sunsOf(int day, Site site) {
+    LocalDateTime midnight = LocalDate.ofYearDay(options.year(), day).atStartOfDay();
+    List<SunAt> out = new ArrayList<>();
+    for (int minute = 0; minute < 1440; minute += options.stepMinutes()) {
+      LocalDateTime clock = midnight.plusMinutes(minute);
+      ZonedDateTime at = clock.atZone(site.zone());
+      if (at.toLocalDateTime().equals(clock)) {
+        out.add(
+            new SunAt(
+                at,
+                SunPath.at(
+                    site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant())));
+      }
+    }
+    return out;
   }
 
   private int clear(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {

@@ -5,8 +5,6 @@ import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.scene.Eye;
 import slantlight.scene.JointKind;
-import slantlight.scene.Paint;
-import slantlight.sight.Coating;
 import slantlight.sight.EyeModel;
 import slantlight.sight.GainTable;
 import slantlight.sight.JointRidge;
@@ -18,13 +16,12 @@ import slantlight.sight.RidgeTable;
 final class PointOptics {
   private final FollowedPoint point;
   private final ReliefKernel kernel;
-  private final boolean spot;
+  private final Lean lean;
   private final double[] slopes = new double[3];
   private final double[] crowns = new double[3];
   private final GainCurve[][] relief;
   private final GainCurve[][] mismatch;
-  private final float quick;
-  private final float quickInverse;
+  private final Pooling pooling;
 
   /** Ridges of a joint at levels 3, 4 and 5. */
   static JointRidge[] ridges(RidgeTable table, Joint joint, boolean backBlocked) {
@@ -41,28 +38,32 @@ final class PointOptics {
     return out;
   }
 
+  /**
+   * Optics of a point.
+   *
+   * @param kernel of the point; with both axes unless the lean is {@link Lean#U}
+   * @param ridges at levels 3, 4 and 5
+   */
   PointOptics(
       FollowedPoint point,
-      Paint paint,
+      ReliefKernel kernel,
       RidgeTable table,
       JointRidge[] ridges,
-      boolean spot,
+      Lean lean,
       EyeModel eye) {
     this.point = point;
-    this.spot = spot;
-    this.kernel =
-        new ReliefKernel(point, Coating.of(paint), Coating.of(paint, table.roughnessGain(4)), spot);
+    this.lean = lean;
+    this.kernel = kernel;
     this.relief = new GainCurve[point.eyes().size()][3];
     this.mismatch = new GainCurve[point.eyes().size()][3];
-    this.quick = (float) eye.quickExponent();
-    this.quickInverse = 1 / quick;
+    this.pooling = Pooling.of(eye.quickExponent());
     for (int level = 0; level < 3; level++) {
       slopes[level] = ridges[level].edge().peakSlope();
       crowns[level] = ridges[level].crown().height();
       for (int e = 0; e < point.eyes().size(); e++) {
         Vec3 to = toEye(point.eyes().get(e));
         double distance = to.length();
-        EyeModel judge = spot ? spotEye(eye, ridges[level].crown(), distance) : eye;
+        EyeModel judge = lean == Lean.ALL ? spotEye(eye, ridges[level].crown(), distance) : eye;
         double foreshortening = EyeChoice.foreshortening(to);
         relief[e][level] =
             new GainCurve(GainTable.of(ridges[level], distance, foreshortening, judge));
@@ -110,7 +111,7 @@ final class PointOptics {
   }
 
   private Vec3 toEye(Eye eye) {
-    return frame().directionToLocal(eye.position().minus(frame().origin()));
+    return lean.turned(frame().directionToLocal(eye.position().minus(frame().origin())));
   }
 
   Frame frame() {
@@ -125,8 +126,8 @@ final class PointOptics {
     return point.eyes().size();
   }
 
-  boolean spot() {
-    return spot;
+  Lean lean() {
+    return lean;
   }
 
   ReliefKernel kernel() {
@@ -151,13 +152,8 @@ final class PointOptics {
     return mismatch[eye][level];
   }
 
-  /** Quick's pooling of two independent signals; a signal a fifth of the other adds under 0.2 %. */
+  /** Showing of two independent contrasts together. */
   float pooled(float a, float b) {
-    float high = Math.max(a, b);
-    float low = Math.min(a, b);
-    if (low < 0.2f * high) {
-      return high;
-    }
-    return high == 0 ? 0 : (float) (high * Math.pow(1 + Math.pow(low / high, quick), quickInverse));
+    return pooling.of(a, b);
   }
 }

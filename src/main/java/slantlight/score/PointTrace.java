@@ -29,7 +29,6 @@ final class PointTrace {
   private final float[] rows;
   private final double[] weights;
   private final Vec3 normal;
-  private final int judged;
 
   /** The sun's beam at the state at hand: illuminance square to it, lx, and local direction. */
   private float beam;
@@ -49,10 +48,9 @@ final class PointTrace {
     this.sample = sample;
     this.year = year;
     this.kitchen = kitchen;
-    this.rows = new float[kernel.rows()];
+    this.rows = new float[kernel.judged()];
     this.weights = new double[kernel.rows()];
     this.normal = optics.frame().n();
-    this.judged = kernel.judged();
   }
 
   /**
@@ -64,10 +62,8 @@ final class PointTrace {
    */
   Worst follow(float[][] showing, float[] own) {
     Worst worst = new Worst();
-    Ingredients.Menu menu = year.menu();
     for (int s = 0; s < year.states(); s++) {
-      kitchen.cook(menu, s, rows, judged);
-      addBeam(s);
+      light(s);
       for (int eye = 0; eye < optics.eyes(); eye++) {
         judge(eye, s, showing, own, worst);
       }
@@ -75,7 +71,9 @@ final class PointTrace {
     return worst;
   }
 
-  private void addBeam(int s) {
+  /** Makes the rows of a state, its beam included. */
+  private void light(int s) {
+    kitchen.cook(year.menu(), s, rows, rows.length);
     double lux = year.beam(s);
     double[] suns = year.suns();
     double x = suns[3 * s];
@@ -88,7 +86,7 @@ final class PointTrace {
     if (beam > 0) {
       beamFrom = optics.frame().directionToLocal(new Vec3(x, y, z));
       kernel.weigh(beamFrom.x(), beamFrom.y(), beamFrom.z(), weights);
-      for (int r = 0; r < judged; r++) {
+      for (int r = 0; r < rows.length; r++) {
         rows[r] += (float) (beam * weights[r]);
       }
     }
@@ -100,18 +98,18 @@ final class PointTrace {
       return;
     }
     float compound = rows[kernel.row(eye, ReliefKernel.COMPOUND)];
-    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    float along = optics.spot() ? rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)] : 0;
-    float change =
-        optics.spot() ? (float) Math.sqrt(across * across + along * along) : Math.abs(across);
-    float q = change / luminance;
+    float q = change(eye) / luminance;
     float step = Math.abs(compound - luminance) / (compound + luminance);
     for (int level = 0; level < 3; level++) {
-      float tilt = beam > 0 ? flanks(eye, level, luminance, q) : q;
-      float s =
-          optics.pooled(
-              tilt * optics.relief(eye, level).at(luminance),
-              step * optics.mismatch(eye, level).at(luminance));
+      float tilt = beam > 0 ? flanks(eye, level, q) : q;
+      GainCurve relief = optics.relief(eye, level);
+      GainCurve mismatch = optics.mismatch(eye, level);
+      float known = Math.min(showing[level][state], own[level]);
+      // Pooled, two signals are no more than their sum: most are ruled out by this alone.
+      if (tilt * relief.most() + step * mismatch.most() <= known) {
+        continue;
+      }
+      float s = optics.pooled(tilt * relief.at(luminance), step * mismatch.at(luminance));
       if (s > showing[level][state]) {
         showing[level][state] = s;
       }
@@ -124,31 +122,50 @@ final class PointTrace {
     }
   }
 
+  /** Magnitude of the change of luminance toward an eye per radian of lean. */
+  private float change(int eye) {
+    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+    if (optics.lean() == Lean.U) {
+      return Math.abs(across);
+    }
+    float along = rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+    return optics.lean() == Lean.V
+        ? Math.abs(along)
+        : (float) Math.sqrt(across * across + along * along);
+  }
+
   /**
    * Relative change per radian under a beam: Michelson contrast of the two flanks at the edge's
    * slope over that slope, exact where the beam grazes.
    */
-  private float flanks(int eye, int level, float luminance, float q) {
+  private float flanks(int eye, int level, float q) {
     double slope = optics.edgeSlope(level);
     Vec3 w = beamFrom;
-    double lean = optics.spot() ? Math.hypot(w.x(), w.y()) : Math.abs(w.x());
+    double lean = optics.lean().part(w.x(), w.y());
     if (w.z() > CLIP_REACH * slope * lean) {
       return q;
     }
-    double tu = optics.spot() ? w.x() / lean : 1;
-    double tv = optics.spot() ? w.y() / lean : 0;
-    double rest = luminance - beam * kernel.flank(eye, w.x(), w.y(), w.z(), tu, tv, 0);
-    double change = tu * rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    if (optics.spot()) {
-      change += tv * rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+    double tu = optics.lean() == Lean.U ? 1 : optics.lean() == Lean.V ? 0 : w.x() / lean;
+    double tv = optics.lean() == Lean.U ? 0 : optics.lean() == Lean.V ? 1 : w.y() / lean;
+    // What is not the beam changes evenly with tilt; the beam itself is taken flank by flank.
+    double rest = withoutBeam(eye, ReliefKernel.LUMINANCE);
+    double change = 0;
+    if (tu != 0) {
+      change += tu * withoutBeam(eye, ReliefKernel.CHANGE_ACROSS);
     }
-    change -= beam * kernel.changePerTilt(eye, w.x(), w.y(), w.z(), tu, tv);
+    if (tv != 0) {
+      change += tv * withoutBeam(eye, ReliefKernel.CHANGE_ALONG);
+    }
     double toward =
         rest + slope * change + beam * kernel.flank(eye, w.x(), w.y(), w.z(), tu, tv, slope);
     double away =
         rest - slope * change + beam * kernel.flank(eye, w.x(), w.y(), w.z(), tu, tv, -slope);
     double sum = toward + away;
     return sum > 0 ? (float) (Math.abs(toward - away) / sum / slope) : q;
+  }
+
+  private double withoutBeam(int eye, int quantity) {
+    return rows[kernel.row(eye, quantity)] - beam * weights[kernel.row(eye, quantity)];
   }
 
   /** The worst state and eye of a point. */

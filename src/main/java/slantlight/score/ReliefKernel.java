@@ -5,14 +5,16 @@ import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.light.Kernel;
 import slantlight.scene.Eye;
+import slantlight.scene.Paint;
 import slantlight.sight.Coating;
+import slantlight.sight.RidgeTable;
 
 /**
  * The functionals of the light field that decide what a ridge shows.
  *
  * <p>Rows: for each eye the luminance of the paint toward it, the luminance it would have over bare
- * compound, and the change of the first per radian of tilt about the joint (for a spot, also about
- * the other axis); then, for telling reasons only, illuminance, light across (u) and along (v).
+ * compound, and the change of the first per radian of lean toward u (where both axes are wanted,
+ * also toward v); then, for telling reasons only, illuminance, light across (u) and along (v).
  */
 final class ReliefKernel implements Kernel {
   static final int LUMINANCE = 0;
@@ -23,16 +25,42 @@ final class ReliefKernel implements Kernel {
   /** Tilt of the central difference, rad: about the slope of a level 4 edge. */
   private static final double TILT = 0.012;
 
+  /** Orientations of a facet: flat, then leaning toward u, away from it, toward v, away from it. */
+  private static final int FLAT = 0;
+
+  private static final double[] LEAN_U = {0, TILT, -TILT, 0, 0};
+  private static final double[] LEAN_V = {0, 0, 0, TILT, -TILT};
+  private static final double COS_TILT = Math.sqrt(1 - TILT * TILT);
+
   private final Coating coating;
   private final Coating compound;
-  private final boolean spot;
+  private final boolean bothAxes;
+
+  /** Directions to the eyes: u, v and n of each in turn. */
   private final double[] eyes;
 
-  ReliefKernel(FollowedPoint point, Coating coating, Coating compound, boolean spot) {
+  /** The eyes as seen from each orientation of a facet, by eye. */
+  private final Coating.Side[][] towardEyes;
+
+  private final Coating.Side[] compoundTowardEyes;
+
+  ReliefKernel(FollowedPoint point, Coating coating, Coating compound, boolean bothAxes) {
     this.coating = coating;
     this.compound = compound;
-    this.spot = spot;
+    this.bothAxes = bothAxes;
     this.eyes = localDirections(point.sample().frame(), point.eyes());
+    this.towardEyes = new Coating.Side[eyes.length / 3][];
+    this.compoundTowardEyes = new Coating.Side[eyes.length / 3];
+    for (int e = 0; e < towardEyes.length; e++) {
+      towardEyes[e] = sides(eyes[3 * e], eyes[3 * e + 1], eyes[3 * e + 2]);
+      compoundTowardEyes[e] = compound.side(eyes[3 * e + 2]);
+    }
+  }
+
+  /** Kernel of a point on paint over the compound of level 4. */
+  static ReliefKernel of(FollowedPoint point, Paint paint, RidgeTable table, boolean bothAxes) {
+    return new ReliefKernel(
+        point, Coating.of(paint), Coating.of(paint, table.roughnessGain(4)), bothAxes);
   }
 
   private static double[] localDirections(Frame frame, List<Eye> eyes) {
@@ -46,8 +74,18 @@ final class ReliefKernel implements Kernel {
     return out;
   }
 
+  /** A direction as seen from each orientation of a facet. */
+  private Coating.Side[] sides(double u, double v, double n) {
+    Coating.Side[] out = new Coating.Side[bothAxes ? 5 : 3];
+    out[FLAT] = coating.side(n);
+    for (int f = 1; f < out.length; f++) {
+      out[f] = coating.side(COS_TILT * n + LEAN_U[f] * u + LEAN_V[f] * v);
+    }
+    return out;
+  }
+
   private int perEye() {
-    return spot ? 4 : 3;
+    return bothAxes ? 4 : 3;
   }
 
   /** Row of a quantity of an eye. */
@@ -82,25 +120,27 @@ final class ReliefKernel implements Kernel {
     out[illuminance()] = wn;
     out[lightAcross()] = wu;
     out[lightAlong()] = wv;
-    for (int eye = 0; eye < eyes.length / 3; eye++) {
-      double ou = eyes[3 * eye];
-      double ov = eyes[3 * eye + 1];
-      double on = eyes[3 * eye + 2];
-      out[row(eye, LUMINANCE)] = coating.reflectance(wu, wv, wn, ou, ov, on) * wn;
-      out[row(eye, COMPOUND)] = compound.reflectance(wu, wv, wn, ou, ov, on) * wn;
-      out[row(eye, CHANGE_ACROSS)] = changePerTilt(eye, wu, wv, wn, 1, 0);
-      if (spot) {
-        out[row(eye, CHANGE_ALONG)] = changePerTilt(eye, wu, wv, wn, 0, 1);
+    Coating.Side[] in = sides(wu, wv, wn);
+    Coating.Side inCompound = compound.side(wn);
+    for (int eye = 0; eye < towardEyes.length; eye++) {
+      Coating.Side[] to = towardEyes[eye];
+      double h2 = 2 + 2 * (wu * eyes[3 * eye] + wv * eyes[3 * eye + 1] + wn * eyes[3 * eye + 2]);
+      double fresnel = coating.fresnel(h2);
+      int row = row(eye, 0);
+      out[row + LUMINANCE] = lit(in[FLAT], to[FLAT], h2, fresnel);
+      out[row + COMPOUND] =
+          wn * compound.reflectance(inCompound, compoundTowardEyes[eye], h2, fresnel);
+      for (int f = 1; f < to.length; f += 2) {
+        double toward = lit(in[f], to[f], h2, fresnel);
+        double away = lit(in[f + 1], to[f + 1], h2, fresnel);
+        out[row + CHANGE_ACROSS + f / 2] = (toward - away) / (2 * TILT);
       }
     }
   }
 
-  /**
-   * Change of luminance toward an eye per radian of lean toward (tu, tv), by central difference.
-   */
-  double changePerTilt(int eye, double wu, double wv, double wn, double tu, double tv) {
-    return (flank(eye, wu, wv, wn, tu, tv, TILT) - flank(eye, wu, wv, wn, tu, tv, -TILT))
-        / (2 * TILT);
+  /** Luminance toward an eye of a facet, per unit illuminance square to the light. */
+  private double lit(Coating.Side in, Coating.Side to, double h2, double fresnel) {
+    return in.cos() * coating.reflectance(in, to, h2, fresnel);
   }
 
   /**

@@ -209,12 +209,15 @@ public final class Scorer {
   private PointOptics optics(
       Surface surface, Vec2 at, Vec2 along, JointRidge[] ridges, boolean spot) {
     SamplePoint sample = JointPath.sample(surface, at, along);
-    List<Eye> chosen =
-        JointPath.covered(surface, at)
-            ? List.of()
-            : eyes.forPoint(sample.frame(), PointOptics.acuity(ridges[1], options.eye()));
+    List<Eye> seeing = JointPath.covered(surface, at) ? List.of() : eyes.seeing(sample.frame());
+    FollowedPoint point = new FollowedPoint(sample, seeing);
     return new PointOptics(
-        new FollowedPoint(sample, chosen), surface.paint(), table, ridges, spot, options.eye());
+        point,
+        ReliefKernel.of(point, surface.paint(), table, spot),
+        table,
+        ridges,
+        spot ? Lean.ALL : Lean.U,
+        options.eye());
   }
 
   private Result result(Task task, YearScan scan, PeakReasons reasons) {

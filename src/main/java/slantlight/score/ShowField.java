@@ -2,15 +2,19 @@ package slantlight.score;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import slantlight.board.Joint;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
 import slantlight.light.Basis;
+import slantlight.light.Kernel;
 import slantlight.light.LightModel;
+import slantlight.light.SamplePoint;
 import slantlight.light.SunBeams;
 import slantlight.scene.Eye;
 import slantlight.scene.JointKind;
@@ -108,8 +112,16 @@ final class ShowField implements ShowWeight {
     }
   }
 
-  private record Node(
-      Lattice lattice, int index, PointOptics[] alongOptics, PointOptics[] acrossOptics) {}
+  /**
+   * A place of a lattice.
+   *
+   * @param optics [0 along, 1 across the framing][0 tapered, 1 butt]
+   */
+  private record Node(Lattice lattice, int index, PointOptics[][] optics) {
+    PointOptics any() {
+      return optics[0][0];
+    }
+  }
 
   /** Fields of some surfaces, by surface id. */
   static Map<String, ShowWeight> of(
@@ -129,37 +141,27 @@ final class ShowField implements ShowWeight {
     for (Lattice l : lattices) {
       fields.put(l.surface().id(), new float[2][2][l.columns() * l.rows()]);
     }
-    // Two bases: one whose joints run along the framing, one across it.
-    for (int turn = 0; turn < 2; turn++) {
-      int t = turn;
-      List<PointOptics> first =
-          nodes.stream().map(n -> (t == 0 ? n.alongOptics() : n.acrossOptics())[0]).toList();
-      Basis basis =
-          light.basis(
-              first.stream().map(o -> o.point().sample()).toList(),
-              first.stream()
-                  .map(PointOptics::kernel)
-                  .map(k -> (slantlight.light.Kernel) k)
-                  .toList(),
-              progress);
-      SunBeams beams = light.beams(first.stream().map(o -> o.point().sample()).toList());
-      YearScan scan = new YearScan(basis, beams, Map.of(), year);
-      IntStream.range(0, nodes.size())
-          .parallel()
-          .forEach(
-              i -> {
-                Node node = nodes.get(i);
-                PointOptics[] kinds = t == 0 ? node.alongOptics() : node.acrossOptics();
-                float[][] out = fields.get(node.lattice().surface().id())[t];
-                Ingredients.Kitchen kitchen = scan.kitchen(i);
-                for (int k = 0; k < 2; k++) {
+    List<SamplePoint> samples = nodes.stream().map(n -> n.any().point().sample()).toList();
+    List<Kernel> kernels = nodes.stream().map(n -> (Kernel) n.any().kernel()).toList();
+    Basis basis = light.basis(samples, kernels, progress);
+    SunBeams beams = light.beams(samples);
+    YearScan scan = new YearScan(basis, beams, Map.of(), year);
+    IntStream.range(0, nodes.size())
+        .parallel()
+        .forEach(
+            i -> {
+              Node node = nodes.get(i);
+              float[][][] out = fields.get(node.lattice().surface().id());
+              Ingredients.Kitchen kitchen = scan.kitchen(i);
+              for (int turn = 0; turn < 2; turn++) {
+                for (int kind = 0; kind < 2; kind++) {
                   float[] own = new float[3];
-                  new PointTrace(kinds[k], beams, i, year, kitchen)
+                  new PointTrace(node.optics()[turn][kind], beams, i, year, kitchen)
                       .follow(new float[3][year.states()], own);
-                  out[k][node.index()] = own[1];
+                  out[turn][kind][node.index()] = own[1];
                 }
-              });
-    }
+              }
+            });
     Map<String, ShowWeight> out = new HashMap<>();
     for (Lattice l : lattices) {
       float[][][] f = fields.get(l.surface().id());
@@ -181,37 +183,32 @@ final class ShowField implements ShowWeight {
         for (int i = 0; i < l.columns(); i++) {
           if (l.surface().face().contains(l.at(i, j))
               && !JointPath.covered(l.surface(), l.at(i, j))) {
-            places.add(new Node(l, j * l.columns() + i, new PointOptics[2], new PointOptics[2]));
+            places.add(new Node(l, j * l.columns() + i, new PointOptics[2][2]));
           }
         }
       }
     }
-    places.parallelStream()
-        .forEach(
-            n -> {
-              Lattice l = n.lattice();
-              Vec2 at = l.at(n.index() % l.columns(), n.index() / l.columns());
-              Vec2 square = new Vec2(-l.axis().y(), l.axis().x());
-              fill(n.alongOptics(), l.surface(), at, l.axis(), table, ridges, eyes, eyeModel);
-              fill(n.acrossOptics(), l.surface(), at, square, table, ridges, eyes, eyeModel);
-            });
+    places.parallelStream().forEach(n -> fill(n, table, ridges, eyes, eyeModel));
     return places;
   }
 
+  /** One kernel serves joints of both directions and kinds, for all the eyes that suit any. */
   private static void fill(
-      PointOptics[] out,
-      Surface surface,
-      Vec2 at,
-      Vec2 along,
-      RidgeTable table,
-      JointRidge[][] ridges,
-      EyeChoice eyes,
-      EyeModel eyeModel) {
-    var sample = JointPath.sample(surface, at, along);
-    List<Eye> chosen = eyes.forPoint(sample.frame(), PointOptics.acuity(ridges[0][1], eyeModel));
-    FollowedPoint point = new FollowedPoint(sample, chosen);
-    for (int k = 0; k < 2; k++) {
-      out[k] = new PointOptics(point, surface.paint(), table, ridges[k], false, eyeModel);
+      Node node, RidgeTable table, JointRidge[][] ridges, EyeChoice eyes, EyeModel eyeModel) {
+    Lattice l = node.lattice();
+    Vec2 at = l.at(node.index() % l.columns(), node.index() / l.columns());
+    SamplePoint sample = JointPath.sample(l.surface(), at, l.axis());
+    EyeChoice.Acuity acuity = PointOptics.acuity(ridges[0][1], eyeModel);
+    Set<Eye> chosen = new LinkedHashSet<>(eyes.likely(sample.frame(), acuity));
+    Vec2 square = new Vec2(-l.axis().y(), l.axis().x());
+    chosen.addAll(eyes.likely(JointPath.sample(l.surface(), at, square).frame(), acuity));
+    FollowedPoint point = new FollowedPoint(sample, List.copyOf(chosen));
+    ReliefKernel kernel = ReliefKernel.of(point, l.surface().paint(), table, true);
+    for (int kind = 0; kind < 2; kind++) {
+      node.optics()[0][kind] =
+          new PointOptics(point, kernel, table, ridges[kind], Lean.U, eyeModel);
+      node.optics()[1][kind] =
+          new PointOptics(point, kernel, table, ridges[kind], Lean.V, eyeModel);
     }
   }
 

@@ -30,11 +30,13 @@ public final class Coating {
   private static final Map<GlossLobe, Albedo> ALBEDOS = new ConcurrentHashMap<>();
 
   private final double bodyShare;
+  private final double bodyScale;
   private final GlossLobe lobe;
   private final Albedo albedo;
 
   private Coating(double bodyShare, GlossLobe lobe, Albedo albedo) {
     this.bodyShare = bodyShare;
+    this.bodyScale = bodyShare / (Math.PI * (1 - albedo.mean()));
     this.lobe = lobe;
     this.albedo = albedo;
   }
@@ -74,7 +76,7 @@ public final class Coating {
     if (iz <= 0 || oz <= 0) {
       return 0;
     }
-    return bodyShare * (1 - albedo.at(iz)) * (1 - albedo.at(oz)) / (Math.PI * (1 - albedo.mean()));
+    return bodyScale * (1 - albedo.at(iz)) * (1 - albedo.at(oz));
   }
 
   /** Bidirectional reflectance of the lobe, 1/sr. */
@@ -85,6 +87,42 @@ public final class Coating {
   /** Bidirectional reflectance of body and lobe together, 1/sr. */
   public double reflectance(double ix, double iy, double iz, double ox, double oy, double oz) {
     return body(iz, oz) + lobe(ix, iy, iz, ox, oy, oz);
+  }
+
+  /**
+   * What one direction brings into every reflectance it takes part in, worked out once.
+   *
+   * @param cos its cosine to the normal; 0 when it lies behind the surface
+   * @param passed share of its light that gets past the lobe
+   * @param mask masking of the lobe's facets
+   */
+  public record Side(double cos, double passed, double mask) {}
+
+  /** One direction, of light or of view, by its cosine to the normal. */
+  public Side side(double cos) {
+    double c = Math.max(0, cos);
+    return new Side(c, 1 - albedo.at(c), lobe == null ? 0 : lobe.masking(c));
+  }
+
+  /** Fresnel factor of the lobe between two directions, by the square of their sum's length. */
+  public double fresnel(double h2) {
+    return lobe == null ? 0 : lobe.fresnel(h2);
+  }
+
+  /**
+   * Bidirectional reflectance, 1/sr, between two directions whose sides are known.
+   *
+   * @param h2 squared length of the sum of the two unit vectors
+   * @param fresnel {@link #fresnel} of {@code h2}
+   */
+  public double reflectance(Side in, Side out, double h2, double fresnel) {
+    if (in.cos <= 0 || out.cos <= 0) {
+      return 0;
+    }
+    double body = bodyScale * in.passed * out.passed;
+    return lobe == null
+        ? body
+        : body + fresnel * lobe.facets(in.cos, in.mask, out.cos, out.mask, h2);
   }
 
   /** Share of light from a direction that comes back in all, by its cosine of incidence. */

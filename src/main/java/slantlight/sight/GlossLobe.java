@@ -41,17 +41,37 @@ public record GlossLobe(double index, double roughness) {
     double hy = iy + oy;
     double hz = iz + oz;
     double h2 = hx * hx + hy * hy + hz * hz;
+    return fresnel(h2) * facets(iz, masking(iz), oz, masking(oz), h2);
+  }
+
+  /**
+   * Fresnel reflectance of the facets that mirror one direction into another.
+   *
+   * @param h2 squared length of the sum of the two unit vectors, 0 to 4
+   */
+  double fresnel(double h2) {
+    return Fresnel.reflectance(Math.min(1, Math.sqrt(h2) / 2), index);
+  }
+
+  /** Smith's masking of a direction by its cosine, as {@link #facets} takes it. */
+  double masking(double cosTheta) {
     double a2 = roughness * roughness;
-    // cos^2 of the facet's tilt, and GGX's alpha^2 / (pi (1 + (alpha^2 - 1) cos^2)^2).
-    double cos2 = hz * hz / h2;
-    double d = 1 + (a2 - 1) * cos2;
-    double distribution = a2 / (Math.PI * d * d);
-    double cosOmega = Math.sqrt(h2) / 2;
-    double fresnel = Fresnel.reflectance(Math.min(1, cosOmega), index);
-    // Masking with the factor 1/(4 cos cos) folded in.
-    double seenI = oz * Math.sqrt(a2 + (1 - a2) * iz * iz);
-    double seenO = iz * Math.sqrt(a2 + (1 - a2) * oz * oz);
-    return fresnel * distribution / (2 * (seenI + seenO));
+    return Math.sqrt(a2 + (1 - a2) * cosTheta * cosTheta);
+  }
+
+  /**
+   * The lobe without its Fresnel factor, 1/sr: distribution and masking.
+   *
+   * @param maskI masking of {@code iz}, and {@code maskO} of {@code oz}
+   * @param h2 squared length of the sum of the two directions
+   */
+  double facets(double iz, double maskI, double oz, double maskO, double h2) {
+    double a2 = roughness * roughness;
+    double hz = iz + oz;
+    // d = 1 + (alpha^2 - 1) cos^2 of the facet's tilt, times h2; GGX is alpha^2 / (pi d^2), and
+    // the masking carries the factor 1 / (4 cos cos).
+    double d = h2 + (a2 - 1) * hz * hz;
+    return a2 * h2 * h2 / (2 * Math.PI * d * d * (oz * maskI + iz * maskO));
   }
 
   /**
