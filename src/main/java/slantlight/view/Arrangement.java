@@ -16,7 +16,7 @@ record Arrangement(Box bar, Box room, Box legend, Box sheet, Box card, Box ribbo
     Box middle = whole.underTop(BAR).aboveBottom(Ribbons.HEIGHT);
     return switch (stage.panes) {
       case BOTH -> {
-        double side = Math.min(SIDE, Math.max(300, whole.w() * 0.31));
+        double side = Math.rint(Math.min(SIDE, Math.max(300, whole.w() * 0.31)));
         Box right = middle.right(side);
         Box left = middle.leftOf(side);
         yield new Arrangement(

@@ -9,8 +9,10 @@ import static org.lwjgl.opengl.GL11C.glFinish;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,6 +28,7 @@ import slantlight.view.gl.GlContext;
 import slantlight.view.gl.Mesh;
 import slantlight.view.gl.Offscreen;
 import slantlight.view.gl.Program;
+import slantlight.view.gl.Stopwatch;
 import slantlight.view.gl.Target;
 import slantlight.view.gl.Texture;
 
@@ -67,22 +70,21 @@ public final class FrameBench {
 
   private void run(House house, int width, int height, int samples, Offscreen.Way way) {
     ViewModel model = BenchScores.of(house);
-    try (GlContext gl = Offscreen.open(way);
+    try (GlContext gl = Offscreen.open(way, false);
         Screen screen = new Screen(model, samples);
-        Target target = new Target(width, height, samples)) {
+        Target target = new Target(width, height, samples);
+        Stopwatch watch = new Stopwatch()) {
       out.println(gl.renderer());
       out.printf(Locale.ROOT, "%d x %d, %d samples, %s%n", width, height, samples, house.name());
+      out.println("moving: the camera turns, so the room is drawn and kept panels are laid beside");
+      out.println("redrawn: every panel is drawn anew as well; medians of " + frames + " frames");
       Stage stage = new Stage(Show.noon(house), Camera.around(screen.shape().middle(), 0, 0, 9));
       Controls controls = new Controls(stage);
       controls.show(model, screen.shape());
-      stage.panes = Stage.Panes.ROOM;
       screen.light(even(house, screen.shape()));
       for (boolean inside : new boolean[] {false, true}) {
-        controls.goOutside((double) width / height);
-        if (inside) {
-          controls.standIn(house.rooms().get(0).id());
-        }
         String from = inside ? "inside" : "outside";
+        stand(controls, house, inside, (double) width / height);
         double surfaces = plain(screen, house, stage.camera, target, false);
         double ridges = plain(screen, house, stage.camera, target, true);
         say("plain textured", from, surfaces, surfaces);
@@ -90,26 +92,76 @@ public final class FrameBench {
         for (Stage.Look look : Stage.Look.values()) {
           stage.look = look;
           double plain = look == Stage.Look.AS_LIT ? ridges : surfaces;
-          double picture = median(() -> screen.drawPicture(target, stage, 1));
-          say(look.name() + " picture", from, picture, plain);
+          stage.panes = Stage.Panes.ROOM;
           say(
-              look.name() + " whole frame",
+              look + " picture",
               from,
-              median(() -> screen.draw(target, stage, 1)),
+              median(() -> turned(controls), () -> screen.drawPicture(target, stage, 1)),
               plain);
+          stage.panes = Stage.Panes.BOTH;
+          double moving = median(() -> turned(controls), () -> screen.draw(target, stage, 1));
+          say(look + " frame, moving", from, moving, plain);
+          parts(() -> turned(controls), screen, target, stage, watch);
+          double redrawn = median(screen::forget, () -> screen.draw(target, stage, 1));
+          say(look + " frame, redrawn", from, redrawn, plain);
+          parts(screen::forget, screen, target, stage, watch);
         }
       }
       gl.check();
     }
   }
 
+  private static void stand(Controls controls, House house, boolean inside, double aspect) {
+    controls.goOutside(aspect);
+    if (inside) {
+      controls.standIn(house.rooms().get(0).id());
+    }
+  }
+
+  /** Turns a little: a whole turn would need thousands of frames, so the picture stays alike. */
+  private static void turned(Controls controls) {
+    controls.drag(0.2, 0);
+  }
+
   private void say(String what, String from, double ms, double plain) {
-    out.printf(Locale.ROOT, "%-22s %-8s %8.3f ms  %5.2f x plain%n", what, from, ms, ms / plain);
+    out.printf(Locale.ROOT, "%-24s %-8s %8.3f ms  %5.2f x plain%n", what, from, ms, ms / plain);
+  }
+
+  /** Prints where a frame's time goes. */
+  private void parts(Runnable before, Screen screen, Target target, Stage stage, Stopwatch watch) {
+    Map<String, List<Stopwatch.Lap>> laps = new LinkedHashMap<>();
+    for (int i = -3; i < frames; i++) {
+      before.run();
+      glFinish();
+      watch.start();
+      screen.draw(target, stage, 1, watch::lap);
+      glFinish();
+      for (Stopwatch.Lap lap : watch.laps()) {
+        if (i >= 0) {
+          laps.computeIfAbsent(lap.part(), p -> new ArrayList<>()).add(lap);
+        }
+      }
+    }
+    laps.forEach(
+        (part, all) ->
+            out.printf(
+                Locale.ROOT,
+                "    %-24s %8.3f ms to send %8.3f ms on the card%n",
+                part,
+                middle(all.stream().mapToDouble(Stopwatch.Lap::sendMs).toArray()),
+                middle(all.stream().mapToDouble(Stopwatch.Lap::drawMs).toArray())));
   }
 
   private double median(Runnable frame) {
+    return median(() -> {}, frame);
+  }
+
+  /** Median time of a frame; what comes before each is not counted. */
+  private double median(Runnable before, Runnable frame) {
     double[] ms = new double[frames];
     for (int i = -3; i < frames; i++) {
+      before.run();
+      glFinish();
       long start = System.nanoTime();
       frame.run();
       glFinish();
@@ -117,8 +169,12 @@ public final class FrameBench {
         ms[i] = (System.nanoTime() - start) / 1e6;
       }
     }
-    Arrays.sort(ms);
-    return ms[frames / 2];
+    return middle(ms);
+  }
+
+  private static double middle(double[] values) {
+    Arrays.sort(values);
+    return values[values.length / 2];
   }
 
   /** The yardstick: the as-lit picture's own triangles with one texture. */

@@ -14,7 +14,8 @@ final class Hits {
     void at(double x, double y);
   }
 
-  private record Hit(Box box, Act act) {}
+  /** A place and what happens there. */
+  record Hit(Box box, Act act) {}
 
   void clear() {
     hits.clear();
@@ -22,6 +23,22 @@ final class Hits {
 
   void add(Box box, Act act) {
     hits.add(new Hit(box, act));
+  }
+
+  void addAll(List<Hit> more) {
+    hits.addAll(more);
+  }
+
+  int count() {
+    return hits.size();
+  }
+
+  /** Takes out what was added after the first {@code many}. */
+  List<Hit> takeFrom(int many) {
+    List<Hit> tail = hits.subList(many, hits.size());
+    List<Hit> out = List.copyOf(tail);
+    tail.clear();
+    return out;
   }
 
   /** The act of the topmost place under the pointer, or null. */

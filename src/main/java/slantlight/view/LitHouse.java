@@ -100,6 +100,8 @@ final class LitHouse implements AutoCloseable {
   private double roomExposure = 1;
   private double exposure = 1;
 
+  private final Map<String, CoatTable> worn = new HashMap<>();
+
   private record Run(Surface surface, int first, int count) {}
 
   private record BeamRun(LitMoment.Beam beam, int mark, int first, int count) {}
@@ -282,7 +284,7 @@ final class LitHouse implements AutoCloseable {
     for (Run run : baseRuns.values()) {
       boolean known = moment.cones().containsKey(run.surface().id());
       if (known && surface(lit, run.surface(), eye)) {
-        coat(paint(run.surface(), half), 0).set(lit, "paper");
+        wear(lit, "lit", "paper", coat(paint(run.surface(), half), 0));
         base.draw(GL_TRIANGLES, run.first(), run.count());
       }
     }
@@ -312,7 +314,7 @@ final class LitHouse implements AutoCloseable {
     for (BeamRun run : beamRuns) {
       Surface s = run.beam().patch().surface();
       if (surface(beam, s, eye)) {
-        coat(paint(s, half), 0).set(beam, "paper");
+        wear(beam, "beam", "paper", coat(paint(s, half), 0));
         sun(beam, s, run.beam().normalLux());
         glStencilFunc(GL_ALWAYS, run.mark(), 0xff);
         beams.draw(GL_TRIANGLES, run.first(), run.count());
@@ -331,8 +333,8 @@ final class LitHouse implements AutoCloseable {
         continue;
       }
       Paint paint = paint(s, half);
-      coat(paint, 0).set(ridge, "paper");
-      coat(paint, gain).set(ridge, "compound");
+      wear(ridge, "ridge", "paper", coat(paint, 0));
+      wear(ridge, "ridge", "compound", coat(paint, gain));
       sun(ridge, s, 0);
       glStencilFunc(GL_EQUAL, 0, 0xff);
       mesh.draw(run);
@@ -375,6 +377,13 @@ final class LitHouse implements AutoCloseable {
 
   private static Paint paint(Surface s, Half half) {
     return s.boarded() ? half.swatch().orElse(s.paint()) : s.paint();
+  }
+
+  /** Sets a coat of a program unless it is the one set last. */
+  private void wear(Program program, String name, String part, CoatTable coat) {
+    if (worn.put(name + part, coat) != coat) {
+      coat.set(program, part);
+    }
   }
 
   private CoatTable coat(Paint paint, double gain) {

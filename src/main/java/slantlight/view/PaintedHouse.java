@@ -14,7 +14,9 @@ import static org.lwjgl.opengl.GL11C.glDisable;
 import static org.lwjgl.opengl.GL11C.glEnable;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.joml.Matrix4f;
 import slantlight.board.PlacedBoard;
 import slantlight.geom.Face;
@@ -139,10 +141,16 @@ final class PaintedHouse implements AutoCloseable {
   private static void band(Vertices out, HouseShape.Band b, JointColours colours, double alpha) {
     Frame f = b.surface().face().frame();
     double lift = lift(b.score().joint().kind());
+    Map<Vec2, Integer> known = new HashMap<>();
     for (int i = 0; i < b.triangles().size(); i++) {
-      out.index(out.vertices());
-      out.add(f.toWorld(b.triangles().get(i), lift))
-          .add(colours.at(b.score(), b.along().get(i)), alpha);
+      Vec2 p = b.triangles().get(i);
+      Integer at = known.putIfAbsent(p, out.vertices());
+      if (at == null) {
+        out.index(out.vertices());
+        out.add(f.toWorld(p, lift)).add(colours.at(b.score(), b.along().get(i)), alpha);
+      } else {
+        out.index(at);
+      }
     }
   }
 
@@ -211,17 +219,27 @@ final class PaintedHouse implements AutoCloseable {
     glass.draw(GL_TRIANGLES);
     hung.draw(GL_TRIANGLES);
     line.use().set("camera", m).set("screen", width, height).set("pull", 2e-5);
-    for (Run r : runs) {
-      Frame f = r.surface().face().frame();
-      boolean seen = f.height(camera.eye()) > 0;
-      line.set("width", (seen ? 1.3 : 0.7) * scale);
-      edges.draw(GL_TRIANGLES, r.first(), r.count());
-    }
+    line.set("width", 1.3 * scale);
+    edges(camera, true);
+    line.set("width", 0.7 * scale);
+    edges(camera, false);
     line.set("width", 2.6 * scale).set("pull", 1e-4);
     extra.draw(GL_TRIANGLES);
     glDepthMask(true);
     glDisable(GL_BLEND);
     glDisable(GL_DEPTH_TEST);
+  }
+
+  /** Draws the edges of the surfaces that show their inside, or of those that do not. */
+  private void edges(Camera camera, boolean seen) {
+    List<Run> drawn =
+        runs.stream()
+            .filter(r -> r.surface().face().frame().height(camera.eye()) > 0 == seen)
+            .toList();
+    edges.draw(
+        GL_TRIANGLES,
+        drawn.stream().mapToInt(Run::first).toArray(),
+        drawn.stream().mapToInt(Run::count).toArray());
   }
 
   @Override

@@ -18,15 +18,16 @@ final class Presentation {
 
   /** The picture's part of the window. */
   static Box picture(Box whole) {
-    return whole.aboveBottom(band(whole));
+    return whole.aboveBottom(band(whole).h());
   }
 
-  private static double band(Box whole) {
-    return Math.min(BAND, whole.h() * 0.3);
+  /** The band under the picture. */
+  static Box band(Box whole) {
+    return whole.bottom(Math.rint(Math.min(BAND, whole.h() * 0.3)));
   }
 
   void draw(Box whole, List<Stop> stops, Stage stage) {
-    Box band = whole.bottom(band(whole));
+    Box band = band(whole);
     canvas.fill(band, Palette.NIGHT);
     Box box = band.inset(40, 18);
     if (stops.isEmpty()) {

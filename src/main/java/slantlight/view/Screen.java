@@ -11,9 +11,11 @@ import static org.lwjgl.opengl.GL11C.glEnable;
 import static org.lwjgl.opengl.GL11C.glScissor;
 import static org.lwjgl.opengl.GL11C.glViewport;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slantlight.view.draw.Box;
 import slantlight.view.draw.Canvas;
 import slantlight.view.draw.Palette;
@@ -24,6 +26,7 @@ import slantlight.view.gl.Target;
 final class Screen implements AutoCloseable {
   private final Canvas canvas = new Canvas();
   private final Hits hits = new Hits();
+  private final Panels panels = new Panels(canvas, hits);
   private final PaintedHouse painted = new PaintedHouse();
   private final TopBar bar = new TopBar(canvas, hits);
   private final Ribbons ribbons = new Ribbons(canvas, hits);
@@ -36,6 +39,10 @@ final class Screen implements AutoCloseable {
   private final LitHouse lit = new LitHouse();
   private final SunArc sunArc = new SunArc();
   private ViewModel model;
+
+  /** How many models were shown so far: tells one from the next. */
+  private int models;
+
   private HouseShape shape;
   private Walker walker;
   private List<Object> filledFor = List.of();
@@ -58,6 +65,7 @@ final class Screen implements AutoCloseable {
   /** Shows other numbers or another house from now on. */
   void show(ViewModel next) {
     model = next;
+    models++;
     shape = new HouseShape(next);
     walker = new Walker(next.house());
     lit.show(next, shape);
@@ -94,9 +102,28 @@ final class Screen implements AutoCloseable {
     return hits;
   }
 
-  /** The type of the last frame, for the check that all of it fits. */
+  /** The type of the last frame that is not covered, for the check that all of it fits. */
   List<Placed> placed() {
-    return canvas.placed();
+    List<Placed> out = new ArrayList<>(panels.placed());
+    for (Box b : canvas.covers()) {
+      out.removeIf(p -> b.overlaps(p.bounds(), 0));
+    }
+    out.addAll(canvas.placed());
+    return out;
+  }
+
+  /** Draws everything anew at the next frame, whatever has changed. */
+  void forget() {
+    panels.forget();
+    filledFor = List.of();
+  }
+
+  /** What is told when a part of a frame is done. */
+  @FunctionalInterface
+  interface Laps {
+    Laps NONE = part -> {};
+
+    void done(String part);
   }
 
   /**
@@ -105,30 +132,33 @@ final class Screen implements AutoCloseable {
    * @param scale pixels per layout unit
    */
   void draw(Target target, Stage stage, double scale) {
-    target.bind();
+    draw(target, stage, scale, Laps.NONE);
+  }
+
+  /** Draws into a target and tells when each part is done. */
+  void draw(Target target, Stage stage, double scale, Laps laps) {
     hits.clear();
-    canvas.begin(target.width(), target.height(), scale);
-    Arrangement at = Arrangement.of(canvas.whole(), stage);
+    Box whole = new Box(0, 0, target.width() / scale, target.height() / scale);
+    Arrangement at = Arrangement.of(whole, stage);
     JointColours colours = new JointColours(model, stage);
+    picture = stage.presenting ? Presentation.picture(whole) : at.room();
     refill(stage, colours);
+    laps.done("colours of joints");
+    panels.draw(
+        target, scale, stage.presenting ? presented(whole, stage) : parts(at, stage, colours));
+    laps.done("panels that changed");
+    target.bind();
     clear(stage.presenting ? Palette.NIGHT : Palette.PAPER);
-    picture = stage.presenting ? Presentation.picture(canvas.whole()) : at.room();
     if (picture.w() > 0) {
       room(picture, target, stage, scale);
     }
-    if (picture.w() > 0 && stage.look != Stage.Look.AS_LIT && outside(stage)) {
-      SunArc.label(canvas, picture, model.house(), shape, stage);
-    }
-    if (stage.presenting) {
-      presentation.draw(canvas.whole(), stops, stage);
-      notes.draw(picture, stage, working);
-    } else {
-      parts(at, stage, colours);
-    }
-    if (stage.keyCard) {
-      keyCard.draw(canvas.whole());
-    }
+    laps.done("room picture");
+    panels.lay();
+    laps.done("kept panels");
+    canvas.begin(target.width(), target.height(), scale);
+    over(at, stage);
     canvas.end();
+    laps.done("type over the picture");
   }
 
   /** Draws the room picture alone over the whole target. */
@@ -152,21 +182,79 @@ final class Screen implements AutoCloseable {
     }
   }
 
-  private void parts(Arrangement at, Stage stage, JointColours colours) {
-    Almanac almanac = new Almanac(model, stage.surface.filter(s -> model.score(s).isPresent()));
-    bar.draw(at.bar(), model, stage, almanac.worst());
-    ribbons.draw(at.ribbons(), model.house(), almanac, stage);
+  /** What moves with the camera, and what lies over everything. */
+  private void over(Arrangement at, Stage stage) {
+    if (picture.w() > 0 && stage.look != Stage.Look.AS_LIT && outside(stage)) {
+      SunArc.label(canvas, picture, model.house(), shape, stage);
+    }
+    if (!stage.presenting && at.sheet().w() > 0) {
+      sheets.you(at.sheet(), stage.camera, Sheet.of(model.house(), stage.surface));
+    }
+    notes.draw(picture.w() > 0 ? picture : at.sheet(), stage, working);
+    if (stage.keyCard) {
+      keyCard.draw(canvas.whole());
+    }
+  }
+
+  private List<Panels.Part> presented(Box whole, Stage stage) {
+    return List.of(
+        new Panels.Part(
+            "band",
+            Presentation.band(whole),
+            List.of(models, stage.stop, stage.time, stage.strength),
+            () -> presentation.draw(whole, stops, stage)));
+  }
+
+  private List<Panels.Part> parts(Arrangement at, Stage stage, JointColours colours) {
+    List<Panels.Part> out = new ArrayList<>();
+    Supplier<Almanac> chosen =
+        () -> new Almanac(model, stage.surface.filter(s -> model.score(s).isPresent()));
+    out.add(
+        new Panels.Part(
+            "bar",
+            at.bar(),
+            List.of(models, stage.look, stage.time, stage.weather, stage.surface),
+            () -> bar.draw(at.bar(), model, stage, chosen.get().worst())));
+    out.add(
+        new Panels.Part(
+            "ribbons",
+            at.ribbons(),
+            List.of(models, stage.time, stage.surface),
+            () -> ribbons.draw(at.ribbons(), model.house(), chosen.get(), stage)));
     if (at.sheet().w() > 0) {
-      canvas.fill(at.sheet(), Palette.SHEET);
-      sheets.draw(at.sheet(), model, stage, colours, Sheet.of(model.house(), stage.surface));
+      out.add(
+          new Panels.Part(
+              "sheet",
+              at.sheet(),
+              List.of(models, stage.look, stage.measure, stage.time, stage.surface, stage.joint),
+              () ->
+                  sheets.draw(
+                      at.sheet(), model, stage, colours, Sheet.of(model.house(), stage.surface))));
     }
     if (at.card().w() > 0) {
-      card.draw(at.card(), model, stage, new Almanac(model, Optional.empty()));
-      canvas.fill(
-          new Box(at.sheet().x(), at.sheet().y(), 1, at.sheet().h() + at.card().h()), Palette.RULE);
+      out.add(
+          new Panels.Part(
+              "card",
+              at.card(),
+              List.of(models, stage.surface, stage.joint),
+              () -> card.draw(at.card(), model, stage, new Almanac(model, Optional.empty()))));
     }
-    legend.draw(at.legend(), stage, tone());
-    notes.draw(at.room().w() > 0 ? at.room() : at.sheet(), stage, working);
+    Optional<String> tone = tone();
+    out.add(
+        new Panels.Part(
+            "legend",
+            at.legend(),
+            List.of(
+                stage.look,
+                stage.measure,
+                stage.strength,
+                stage.split,
+                stage.level,
+                stage.otherLevel,
+                stage.swatch,
+                tone),
+            () -> legend.draw(at.legend(), stage, tone)));
+    return out;
   }
 
   /** How the as-lit picture turns luminance into screen values. */
@@ -185,18 +273,15 @@ final class Screen implements AutoCloseable {
   }
 
   private void room(Box box, Target target, Stage stage, double scale) {
-    int x = (int) Math.round(box.x() * scale);
-    int w = (int) Math.round(box.right() * scale) - x;
-    int top = (int) Math.round(box.y() * scale);
-    int h = (int) Math.round(box.bottom() * scale) - top;
-    int y = target.height() - top - h;
-    glViewport(x, y, w, h);
+    int[] at = box.pixels(scale, target.height());
+    int w = at[2];
+    int h = at[3];
+    glViewport(at[0], at[1], w, h);
     glEnable(GL_SCISSOR_TEST);
-    glScissor(x, y, w, h);
+    glScissor(at[0], at[1], w, h);
     if (stage.look == Stage.Look.AS_LIT && moment.isPresent()) {
       lit.meter(stage.focus, stage.surface.map(model.house()::surface));
-      lit.draw(
-          target, new int[] {x, y, w, h}, stage.camera, halves(stage), stage.strength, samples);
+      lit.draw(target, at, stage.camera, halves(stage), stage.strength, samples);
     } else {
       clear(0xefebe2);
       painted.draw(stage.camera, w, h, scale);
@@ -231,6 +316,7 @@ final class Screen implements AutoCloseable {
     lit.close();
     sunArc.close();
     painted.close();
+    panels.close();
     canvas.close();
   }
 }

@@ -66,9 +66,6 @@ final class SheetPane {
         canvas.circle(
             to.apply(new Vec2(e.position().x(), e.position().y())), 2.4, Palette.SOFT_INK, 1);
       }
-      if (stage.camera != null) {
-        you(to, sheet, stage.camera);
-      }
     }
     canvas.unclip();
     foot(pane.inset(16, 6).bottom(22), model, stage, sheet, box);
@@ -164,9 +161,11 @@ final class SheetPane {
   }
 
   /** Where the picture beside is taken from, when that is over the sheet. */
-  private void you(Function<Vec2, Vec2> to, Sheet sheet, Camera camera) {
+  void you(Box pane, Camera camera, Sheet sheet) {
+    Function<Vec2, Vec2> to = sheet.toScreen(drawing(pane));
     Vec2 at = new Vec2(camera.eye().x(), camera.eye().y());
-    if (at.x() < sheet.low().x()
+    if (!sheet.plan()
+        || at.x() < sheet.low().x()
         || at.y() < sheet.low().y()
         || at.x() > sheet.high().x()
         || at.y() > sheet.high().y()) {

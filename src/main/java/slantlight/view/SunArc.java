@@ -10,7 +10,9 @@ import static org.lwjgl.opengl.GL11C.glDisable;
 import static org.lwjgl.opengl.GL11C.glEnable;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.List;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
@@ -28,6 +30,8 @@ final class SunArc implements AutoCloseable {
   private static final int MINUTES = 10;
   private final Program program = new Program("line", "flat");
   private final Mesh mesh = new Mesh(3, 3, 1, 4);
+  private List<Object> filledFor = List.of();
+  private int thin;
 
   private static Vec3 centre(HouseShape shape) {
     return new Vec3(shape.middle().x(), shape.middle().y(), shape.low().z());
@@ -39,20 +43,12 @@ final class SunArc implements AutoCloseable {
 
   /** Draws the lines, hidden by the house where they pass behind it. */
   void draw(House house, HouseShape shape, Stage stage, int width, int height, double scale) {
-    Vertices out = new Vertices(11);
-    Vec3 c = centre(shape);
-    double r = radius(shape);
-    for (int i = 0; i < 72; i++) {
-      Vec3 a = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * i), 0).times(r));
-      Vec3 b = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * (i + 1)), 0).times(r));
-      out.line(a, b, Palette.SOFT_INK, 0.35);
-    }
     LocalDate date = stage.time.toLocalDate();
-    arc(out, house, c, r, date.withMonth(6).withDayOfMonth(21), stage, 0.3);
-    arc(out, house, c, r, date.withMonth(12).withDayOfMonth(21), stage, 0.3);
-    int thin = out.indices();
-    arc(out, house, c, r, date, stage, 1);
-    mesh.fill(out.data(), out.index());
+    List<Object> wanted = List.of(shape, date, stage.time.getZone());
+    if (!wanted.equals(filledFor)) {
+      fill(house, shape, date, stage.time.getZone());
+      filledFor = wanted;
+    }
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_BLEND);
     glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
@@ -64,14 +60,30 @@ final class SunArc implements AutoCloseable {
         .set("width", 1.2 * scale);
     mesh.draw(GL_TRIANGLES, 0, thin);
     program.set("width", 2.6 * scale);
-    mesh.draw(GL_TRIANGLES, thin, out.indices() - thin);
+    mesh.draw(GL_TRIANGLES, thin, mesh.count() - thin);
     glDisable(GL_BLEND);
     glDisable(GL_DEPTH_TEST);
   }
 
+  private void fill(House house, HouseShape shape, LocalDate date, ZoneId zone) {
+    Vertices out = new Vertices(11);
+    Vec3 c = centre(shape);
+    double r = radius(shape);
+    for (int i = 0; i < 72; i++) {
+      Vec3 a = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * i), 0).times(r));
+      Vec3 b = c.plus(Vec3.ofAzimuthAltitude(Math.toRadians(5 * (i + 1)), 0).times(r));
+      out.line(a, b, Palette.SOFT_INK, 0.35);
+    }
+    arc(out, house, c, r, date.withMonth(6).withDayOfMonth(21), zone, 0.3);
+    arc(out, house, c, r, date.withMonth(12).withDayOfMonth(21), zone, 0.3);
+    thin = out.indices();
+    arc(out, house, c, r, date, zone, 1);
+    mesh.fill(out.data(), out.index());
+  }
+
   private static void arc(
-      Vertices out, House house, Vec3 c, double r, LocalDate date, Stage stage, double alpha) {
-    ZonedDateTime at = date.atStartOfDay(stage.time.getZone());
+      Vertices out, House house, Vec3 c, double r, LocalDate date, ZoneId zone, double alpha) {
+    ZonedDateTime at = date.atStartOfDay(zone);
     Vec3 last = null;
     for (int m = 0; m <= 24 * 60; m += MINUTES) {
       Sun sun = Almanac.sun(house, at.plusMinutes(m));

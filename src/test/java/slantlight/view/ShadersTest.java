@@ -23,6 +23,7 @@ class ShadersTest {
           List.of("beam", "beam"),
           List.of("ridge", "ridge"),
           List.of("tone", "tone"),
+          List.of("tone", "kept"),
           List.of("sky", "flat"),
           List.of("plain", "plain"));
 

@@ -82,6 +82,19 @@ public record Box(double x, double y, double w, double h) {
     return new Box(midX() - width / 2, midY() - height / 2, width, height);
   }
 
+  /**
+   * The pixels that it covers: left, bottom, width and height from the lower left corner.
+   *
+   * @param scale pixels per layout unit
+   * @param high pixels of the whole picture
+   */
+  public int[] pixels(double scale, int high) {
+    int left = (int) Math.round(x * scale);
+    int top = (int) Math.round(y * scale);
+    int down = (int) Math.round(bottom() * scale);
+    return new int[] {left, high - down, (int) Math.round(right() * scale) - left, down - top};
+  }
+
   public boolean contains(double px, double py) {
     return px >= x && px < right() && py >= y && py < bottom();
   }

@@ -59,7 +59,9 @@ public final class Canvas implements AutoCloseable {
   private final NVGColor other = NVGColor.calloc();
   private final NVGPaint paint = NVGPaint.calloc();
   private final List<Placed> placed = new ArrayList<>();
+  private final List<Box> covers = new ArrayList<>();
   private Box whole = new Box(0, 0, 0, 0);
+  private Box base = whole;
 
   /** A canvas for the current context, with the shipped fonts. */
   public Canvas() {
@@ -87,8 +89,16 @@ public final class Canvas implements AutoCloseable {
    */
   public void begin(int widthPixels, int heightPixels, double scale) {
     whole = new Box(0, 0, widthPixels / scale, heightPixels / scale);
+    base = whole;
     placed.clear();
+    covers.clear();
     nvgBeginFrame(vg, (float) whole.w(), (float) whole.h(), (float) scale);
+  }
+
+  /** Keeps all drawing of this frame inside a box. */
+  public void within(Box b) {
+    base = b;
+    clip(b);
   }
 
   /** Ends the frame and sends it to the card. */
@@ -106,9 +116,15 @@ public final class Canvas implements AutoCloseable {
     return List.copyOf(placed);
   }
 
+  /** Where this frame's panels lie. */
+  public List<Box> covers() {
+    return List.copyOf(covers);
+  }
+
   /** Fills a panel over what was drawn: type under it no longer counts as placed. */
   public void panel(Box b, int rgb, double alpha, double radius) {
     placed.removeIf(p -> b.overlaps(p.bounds(), 0));
+    covers.add(b);
     fill(b, rgb, alpha, radius);
   }
 
@@ -231,7 +247,11 @@ public final class Canvas implements AutoCloseable {
   }
 
   public void unclip() {
-    nvgResetScissor(vg);
+    if (base.equals(whole)) {
+      nvgResetScissor(vg);
+    } else {
+      clip(base);
+    }
   }
 
   /** Width of a line of type. */

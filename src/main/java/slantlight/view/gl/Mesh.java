@@ -3,6 +3,7 @@ package slantlight.view.gl;
 import static org.lwjgl.opengl.GL11C.GL_FLOAT;
 import static org.lwjgl.opengl.GL11C.GL_UNSIGNED_INT;
 import static org.lwjgl.opengl.GL11C.glDrawElements;
+import static org.lwjgl.opengl.GL14C.glMultiDrawElements;
 import static org.lwjgl.opengl.GL15C.GL_ARRAY_BUFFER;
 import static org.lwjgl.opengl.GL15C.GL_DYNAMIC_DRAW;
 import static org.lwjgl.opengl.GL15C.GL_ELEMENT_ARRAY_BUFFER;
@@ -16,6 +17,9 @@ import static org.lwjgl.opengl.GL20C.glVertexAttribPointer;
 import static org.lwjgl.opengl.GL30C.glBindVertexArray;
 import static org.lwjgl.opengl.GL30C.glDeleteVertexArrays;
 import static org.lwjgl.opengl.GL30C.glGenVertexArrays;
+
+import org.lwjgl.PointerBuffer;
+import org.lwjgl.system.MemoryStack;
 
 /** Vertices and indices on the card. Attributes are interleaved floats, numbered from 0. */
 public final class Mesh implements AutoCloseable {
@@ -67,6 +71,27 @@ public final class Mesh implements AutoCloseable {
     if (many > 0) {
       glBindVertexArray(array);
       glDrawElements(primitive, many, GL_UNSIGNED_INT, first * 4L);
+      glBindVertexArray(0);
+    }
+  }
+
+  /**
+   * Draws several runs of indices with one command.
+   *
+   * @param firsts first index of each
+   * @param counts indices of each
+   */
+  public void draw(int primitive, int[] firsts, int[] counts) {
+    if (counts.length == 0) {
+      return;
+    }
+    try (MemoryStack stack = MemoryStack.stackPush()) {
+      PointerBuffer places = stack.mallocPointer(firsts.length);
+      for (int i = 0; i < firsts.length; i++) {
+        places.put(i, firsts[i] * 4L);
+      }
+      glBindVertexArray(array);
+      glMultiDrawElements(primitive, counts, GL_UNSIGNED_INT, places);
       glBindVertexArray(0);
     }
   }

@@ -55,13 +55,22 @@ public final class Offscreen {
    * @throws GlUnavailable when there is none
    */
   public static GlContext open(Way way) {
+    return open(way, true);
+  }
+
+  /**
+   * Opens a context that listens to the driver's own messages or, faster, does not.
+   *
+   * @throws GlUnavailable when there is none
+   */
+  public static GlContext open(Way way, boolean debug) {
     return switch (way) {
-      case SOFTWARE -> software();
-      case CARD -> card();
+      case SOFTWARE -> software(debug);
+      case CARD -> card(debug);
     };
   }
 
-  private static GlContext software() {
+  private static GlContext software(boolean debug) {
     load("OSMesa", "libOSMesa.so.8");
     GLFW.glfwInitHint(GLFW.GLFW_PLATFORM, GLFW.GLFW_PLATFORM_NULL);
     if (!GLFW.glfwInit()) {
@@ -72,7 +81,7 @@ public final class Offscreen {
     GLFW.glfwWindowHint(GLFW.GLFW_CONTEXT_VERSION_MAJOR, 3);
     GLFW.glfwWindowHint(GLFW.GLFW_CONTEXT_VERSION_MINOR, 3);
     GLFW.glfwWindowHint(GLFW.GLFW_OPENGL_PROFILE, GLFW.GLFW_OPENGL_CORE_PROFILE);
-    GLFW.glfwWindowHint(GLFW.GLFW_OPENGL_DEBUG_CONTEXT, GLFW.GLFW_TRUE);
+    GLFW.glfwWindowHint(GLFW.GLFW_OPENGL_DEBUG_CONTEXT, debug ? GLFW.GLFW_TRUE : GLFW.GLFW_FALSE);
     GLFW.glfwWindowHint(GLFW.GLFW_VISIBLE, GLFW.GLFW_FALSE);
     long window = GLFW.glfwCreateWindow(16, 16, "offscreen", 0, 0);
     if (window == 0) {
@@ -86,7 +95,7 @@ public final class Offscreen {
           GLFW.glfwDestroyWindow(window);
           GLFW.glfwTerminate();
         },
-        true);
+        debug);
   }
 
   /** Must run before LWJGL first touches OpenGL: it reads these settings once. */
@@ -97,7 +106,7 @@ public final class Offscreen {
     }
   }
 
-  private static GlContext card() {
+  private static GlContext card(boolean debug) {
     load("EGL", "");
     try (MemoryStack stack = MemoryStack.stackPush()) {
       IntBuffer count = stack.mallocInt(1);
@@ -128,7 +137,7 @@ public final class Offscreen {
         EGL_CONTEXT_OPENGL_PROFILE_MASK,
         EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
         EGL_CONTEXT_OPENGL_DEBUG,
-        1,
+        debug ? 1 : 0,
         EGL_NONE
       };
       long handle = eglCreateContext(display, configs.get(0), EGL_NO_CONTEXT, stack.ints(context));
@@ -147,7 +156,7 @@ public final class Offscreen {
             eglDestroyContext(display, handle);
             eglTerminate(display);
           },
-          true);
+          debug);
     }
   }
 
