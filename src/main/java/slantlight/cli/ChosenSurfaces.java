@@ -19,6 +19,11 @@ final class ChosenSurfaces {
     return only.isEmpty();
   }
 
+  /** The names given, sorted; "all" for none. */
+  String text() {
+    return all() ? "all" : String.join(" ", only.stream().sorted().toList());
+  }
+
   /**
    * The boarded surfaces named, in the order of the house; all of them when none is named.
    *

@@ -110,7 +110,8 @@ public final class Main implements Runnable {
     return ExitCode.USAGE;
   }
 
-  private static int failed(Throwable e, PrintWriter err, boolean trace) {
+  /** Tells what ended a command, or one scene of many, and gives its exit code. */
+  static int failed(Throwable e, PrintWriter err, boolean trace) {
     int code = ExitCode.INTERNAL;
     if (e instanceof CommandFailure failure) {
       String sign = failure.exitCode() == ExitCode.USAGE ? "slantlight: " : "";

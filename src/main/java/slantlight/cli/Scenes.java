@@ -21,13 +21,22 @@ final class Scenes {
    * @throws CommandFailure with every fault if the scene has one
    */
   static House read(Path file, PrintWriter err) {
+    return sound(file, err).house();
+  }
+
+  /**
+   * A scene file and what it names; warnings go to {@code err}.
+   *
+   * @throws CommandFailure with every fault if the scene has one
+   */
+  static Read.Ok sound(Path file, PrintWriter err) {
     Read read = SceneReader.read(file);
     if (read instanceof Read.Faulty faulty) {
       throw CommandFailure.faults(text(faulty.faults()));
     }
     Read.Ok ok = (Read.Ok) read;
     ok.warnings().forEach(w -> err.println("warning: " + w.text()));
-    return ok.house();
+    return ok;
   }
 
   private static String text(List<Fault> faults) {

@@ -1,8 +1,7 @@
 package slantlight.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -11,11 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slantlight.decide.Verdict;
 import slantlight.decide.Verdicts;
-import slantlight.report.Provenance;
-import slantlight.report.ScoreCsv;
-import slantlight.report.ScoreJson;
 import slantlight.scene.WholeFile;
 import slantlight.score.HouseScore;
 import slantlight.score.ScoreOptions;
@@ -26,15 +21,23 @@ import slantlight.score.Scorer;
     name = "score",
     description =
         "Score every joint of a scene over the year and name the finish level that each surface"
-            + " earns.")
+            + " earns.",
+    footer = {
+      "",
+      "Several scenes or a folder: each is scored by itself, one with faults is told and passed",
+      "over (exit code 1). With --out they are resumed where they were stopped. See docs/many.md."
+    })
 final class ScoreCommand implements Callable<Integer> {
   @Mixin private CommonOptions common;
   @Mixin private ProgressOptions progress;
   @Mixin private TimeOptions time;
   @Mixin private SurfaceOptions surfaces;
 
-  @Parameters(paramLabel = "SCENE", description = "Scene file (JSON).")
-  private Path scene;
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "SCENE",
+      description = "Scene files (JSON), or folders of them (*.json).")
+  private List<Path> scenes;
 
   @ArgGroup private Format format;
 
@@ -52,27 +55,32 @@ final class ScoreCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Write to a file, whole or not at all.")
+      description =
+          "Write to a file, whole or not at all; for several scenes, a folder that gets a file for"
+              + " each and a table of all.")
   private Path out;
+
+  @Option(
+      names = "--part",
+      paramLabel = "i/n",
+      description =
+          "Of all the scenes only every n-th, from the i-th on, so that n processes or machines"
+              + " can share them.")
+  private String part;
 
   @Override
   public Integer call() throws IOException {
-    SceneFile file = SceneFile.read(scene, common.err());
+    if (scenes.size() > 1 || part != null || Files.isDirectory(scenes.get(0))) {
+      return many();
+    }
+    SceneFile file = SceneFile.read(scenes.get(0), common.err());
     ScoreOptions options = time.in(surfaces.year(file.house()));
     HouseScore score;
     try (ConsoleProgress bar = progress.open()) {
       score = Scorer.score(file.house(), options, bar);
     }
-    List<Verdict> verdicts = Verdicts.of(score);
-    String text = machine(score, verdicts, file.provenance());
-    if (text == null) {
-      StringWriter words = new StringWriter();
-      PrintWriter writer = new PrintWriter(words);
-      new ScoreText(score, verdicts, out == null ? Terminal.width() : Terminal.FILE_WIDTH)
-          .print(writer);
-      writer.flush();
-      text = words.toString();
-    }
+    int width = out == null ? Terminal.width() : Terminal.FILE_WIDTH;
+    String text = form().of(score, Verdicts.of(score), file.provenance(), width);
     if (out != null) {
       WholeFile.write(out, text);
     } else {
@@ -82,16 +90,34 @@ final class ScoreCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  private String machine(HouseScore score, List<Verdict> verdicts, Provenance made) {
+  private int many() throws IOException {
+    Part share = part == null ? Part.WHOLE : Part.parse(part);
+    time.in(ScoreOptions.standard().withThreads(surfaces.threads()));
+    if (out == null && form() != ScoreForm.TEXT) {
+      throw CommandFailure.usage(
+          "several scenes in this form need a folder to go to: add --out FOLDER");
+    }
+    SceneList list = SceneList.of(scenes);
+    BatchFolder folder = out == null ? null : BatchFolder.open(out, list, form());
+    ScoreBatch batch =
+        new ScoreBatch(common, form(), house -> time.in(surfaces.year(house)), options());
+    try (ConsoleProgress bar = progress.open()) {
+      return batch.run(list, share, folder, bar);
+    }
+  }
+
+  /** What changes a result beside the scene, in words that stay the same. */
+  private String options() {
+    return time.text() + ", surfaces " + surfaces.text();
+  }
+
+  private ScoreForm form() {
     if (format == null) {
-      return null;
+      return ScoreForm.TEXT;
     }
     if (format.json) {
-      return ScoreJson.of(score, verdicts, made);
+      return ScoreForm.JSON;
     }
-    if (format.joints) {
-      return ScoreCsv.joints(score, made);
-    }
-    return format.surfaces ? ScoreCsv.surfaces(score, verdicts, made) : null;
+    return format.joints ? ScoreForm.JOINTS_CSV : ScoreForm.CSV;
   }
 }

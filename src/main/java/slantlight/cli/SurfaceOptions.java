@@ -20,10 +20,24 @@ final class SurfaceOptions {
 
   /** The whole year of the chosen surfaces. */
   ScoreOptions year(House house) {
+    return ScoreOptions.standard().withSurfaces(ids(house)).withThreads(threads());
+  }
+
+  /** The chosen surfaces as named, sorted, for the record of a result. */
+  String text() {
+    return chosen.text();
+  }
+
+  /**
+   * Worker threads.
+   *
+   * @throws CommandFailure if there are none
+   */
+  int threads() {
     if (threads < 1) {
       throw CommandFailure.usage("--threads " + threads + ": give at least 1");
     }
-    return ScoreOptions.standard().withSurfaces(ids(house)).withThreads(threads);
+    return threads;
   }
 
   private Set<String> ids(House house) {

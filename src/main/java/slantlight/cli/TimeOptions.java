@@ -25,6 +25,11 @@ final class TimeOptions {
   @Option(names = "--year", paramLabel = "YEAR", description = "Calendar year (default: 2026).")
   private int year = ScoreOptions.DEFAULT_YEAR;
 
+  /** The chosen times, for the record of a result. */
+  String text() {
+    return "year " + year + ", days " + everyDays + ", step " + step;
+  }
+
   /**
    * These times instead of those of other options.
    *

@@ -14,13 +14,17 @@ import java.util.HexFormat;
 public record Provenance(String version, String sceneHash) {
   /** Provenance of a scene file with these bytes, made by this program. */
   public static Provenance of(byte[] sceneFile) {
-    return new Provenance(
-        programVersion(), "sha256:" + HexFormat.of().formatHex(digest(sceneFile)));
+    return new Provenance(programVersion(), hash(sceneFile));
   }
 
   /** Provenance of a scene given as text. */
   public static Provenance of(String sceneText) {
     return of(sceneText.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** {@code sha256:} and the hexadecimal digest of these bytes. */
+  public static String hash(byte[] bytes) {
+    return "sha256:" + HexFormat.of().formatHex(digest(bytes));
   }
 
   /** The version from the program's manifest, or "unpackaged" when run from class files. */

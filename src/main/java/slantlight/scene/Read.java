@@ -1,5 +1,6 @@
 package slantlight.scene;
 
+import java.nio.file.Path;
 import java.util.List;
 
 /** What became of reading a scene file. */
@@ -8,10 +9,12 @@ public sealed interface Read {
    * The scene is sound.
    *
    * @param warnings things that are allowed but probably not meant
+   * @param lampFiles photometry files that the scene names, absolute, each once
    */
-  record Ok(House house, List<Fault> warnings) implements Read {
+  record Ok(House house, List<Fault> warnings, List<Path> lampFiles) implements Read {
     public Ok {
       warnings = List.copyOf(warnings);
+      lampFiles = List.copyOf(lampFiles);
     }
   }
 

@@ -32,9 +32,13 @@ public final class SceneReader {
     Binder binder = new Binder(faults, units(tree.get()));
     Optional<SceneFile> scene = binder.scene(tree.get());
     Path folder = file.toAbsolutePath().normalize().getParent();
-    Optional<House> house = scene.flatMap(s -> new Resolver(binder, warnings, s, folder).house());
+    if (scene.isEmpty()) {
+      return new Read.Faulty(faults.sorted());
+    }
+    Resolver resolver = new Resolver(binder, warnings, scene.get(), folder);
+    Optional<House> house = resolver.house();
     return house.isPresent()
-        ? new Read.Ok(house.get(), warnings.sorted())
+        ? new Read.Ok(house.get(), warnings.sorted(), resolver.lampFiles())
         : new Read.Faulty(faults.sorted());
   }
 

@@ -4,8 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +31,7 @@ final class Fixtures {
   private final Scope scope;
   private final Rooms rooms;
   private final Path folder;
-  private final Map<Path, Optional<Photometry>> files = new HashMap<>();
+  private final Map<Path, Optional<Photometry>> files = new LinkedHashMap<>();
 
   /**
    * Makes the resolver.
@@ -54,6 +54,11 @@ final class Fixtures {
       lamp(f).ifPresent(out::add);
     }
     return out;
+  }
+
+  /** The photometry files that were read, in the order of the scene. */
+  Set<Path> files() {
+    return files.keySet();
   }
 
   private Optional<Lamp> lamp(FixtureFile f) {

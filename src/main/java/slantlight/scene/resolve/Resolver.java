@@ -35,6 +35,7 @@ public final class Resolver {
   private final Scope scope;
   private final SceneFile file;
   private final Path folder;
+  private final List<Path> lampFiles = new ArrayList<>();
 
   /**
    * Makes a resolver.
@@ -59,7 +60,9 @@ public final class Resolver {
     double ground = site.map(s -> s.groundReflectance().get(6)).orElse(0.2);
     Outside outside =
         new Surroundings(scope, rooms.shells(), rooms.ids(), ground).outside(file.outside());
-    List<Lamp> lamps = new Fixtures(scope, rooms, folder).lamps(file.fixtures());
+    Fixtures fixtures = new Fixtures(scope, rooms, folder);
+    List<Lamp> lamps = fixtures.lamps(file.fixtures());
+    lampFiles.addAll(fixtures.files());
     List<Eye> eyes = new Places(scope, rooms).eyes(file.eyes(), openings);
     rooms.tellInnerGlass(openings);
     tellDarkRooms(rooms, openings, lamps);
@@ -83,6 +86,11 @@ public final class Resolver {
             Optional.ofNullable(file.rates()).map(other::rates),
             Optional.ofNullable(file.prescribed()).map(other::prescribed),
             file.scale() == null ? LevelScale.GA_214 : file.scale()));
+  }
+
+  /** The photometry files that {@link #house} has read, absolute, each once. */
+  public List<Path> lampFiles() {
+    return List.copyOf(lampFiles);
   }
 
   private Rooms rooms(FinishesFile finishes) {
