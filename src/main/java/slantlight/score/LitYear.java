@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slantlight.geom.Vec3;
 import slantlight.light.LightState;
 import slantlight.scene.House;
@@ -69,11 +70,14 @@ final class LitYear {
     }
   }
 
-  private LitYear(House house, ScoreOptions options) {
+  private LitYear(House house, ScoreOptions options, Optional<Moment> only) {
     this.house = house;
     this.options = options;
     this.model = SkyModel.of(house.site());
-    if (house.prescribed().isPresent()) {
+    if (only.isPresent() && house.prescribed().isEmpty()) {
+      this.pantry = null;
+      this.ingredients = List.of(whole(only.get()));
+    } else if (house.prescribed().isPresent()) {
       this.pantry = null;
       this.ingredients = List.of(prescribe());
     } else {
@@ -97,8 +101,15 @@ final class LitYear {
 
   /** Gathers the states of the options' days and step. */
   static LitYear of(House house, ScoreOptions options) {
-    return new LitYear(house, options);
+    return new LitYear(house, options, Optional.empty());
   }
+
+  /** One moment of a year, its light taken whole instead of made of ingredients. */
+  static LitYear at(House house, ScoreOptions options, ZonedDateTime at, Weather weather) {
+    return new LitYear(house, options, Optional.of(new Moment(at, weather)));
+  }
+
+  private record Moment(ZonedDateTime at, Weather weather) {}
 
   int states() {
     return states.size();
@@ -255,6 +266,16 @@ final class LitYear {
     Ingredients.Recipe recipe = pantry.black();
     pantry.addLamps(recipe, lamps);
     return add(new State(at, Weather.CLEAR, sun, 0, lamps, recipe));
+  }
+
+  private LightState whole(Moment m) {
+    Site site = house.site();
+    Sun sun =
+        SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), m.at.toInstant());
+    SkyState sky = model.at(sun, m.at.getDayOfYear(), m.at.getMonth(), m.weather);
+    List<Double> lamps = lampShares(m.at.toLocalDateTime(), sun.altitude());
+    add(new State(m.at, m.weather, sun, sky.sunNormalLux(), lamps, Ingredients.Recipe.only(0)));
+    return new LightState(sky, lamps);
   }
 
   /** A prescribed light stands still: one state for every hour of the year. */

@@ -22,6 +22,7 @@ import slantlight.light.Basis;
 import slantlight.light.Kernel;
 import slantlight.light.LightModel;
 import slantlight.light.SamplePoint;
+import slantlight.light.SunBeams;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.Eye;
@@ -46,6 +47,7 @@ public final class Scorer {
   private final Progress progress;
   private final RidgeTable table = RidgeTable.standard();
   private final EyeChoice eyes;
+  private JointMoments moments;
 
   private Scorer(LightModel light, ScoreOptions options, Progress progress) {
     this.light = light;
@@ -77,7 +79,29 @@ public final class Scorer {
     return inPool(options, () -> new Scorer(light, options, progress).run());
   }
 
-  private static HouseScore inPool(ScoreOptions options, Callable<HouseScore> work) {
+  /**
+   * A score and what tells its joints' showing at single moments.
+   *
+   * @param moments holds the responses of all points of joints: tens of megabytes for a house
+   */
+  public record Followed(HouseScore score, JointMoments moments) {}
+
+  /**
+   * Scores a house whose light is known already and keeps what tells single moments.
+   *
+   * @throws CancellationException if {@code progress} asks to stop
+   */
+  public static Followed follow(LightModel light, ScoreOptions options, Progress progress) {
+    return inPool(
+        options,
+        () -> {
+          Scorer scorer = new Scorer(light, options, progress);
+          HouseScore score = scorer.run();
+          return new Followed(score, scorer.moments);
+        });
+  }
+
+  private static <T> T inPool(ScoreOptions options, Callable<T> work) {
     ForkJoinPool pool = new ForkJoinPool(options.threads());
     try {
       return pool.submit(work).get();
@@ -134,7 +158,11 @@ public final class Scorer {
     Basis basis =
         light.basis(samples, seen.stream().map(p -> (Kernel) p.kernel()).toList(), progress);
     LitYear year = LitYear.of(house, options);
-    YearScan scan = new YearScan(basis, light.beams(samples), places, year);
+    SunBeams beams = light.beams(samples);
+    YearScan scan = new YearScan(basis, beams, places, year);
+    Map<String, List<PointOptics>> joints = new LinkedHashMap<>();
+    tasks.stream().filter(t -> !t.spots()).forEach(t -> joints.put(t.joint().id(), t.points()));
+    moments = new JointMoments(house, options, basis, beams, places, joints);
     PeakReasons reasons = new PeakReasons(light, year);
     Map<String, Tally> bySurface = new LinkedHashMap<>();
     surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));

@@ -69,7 +69,8 @@ public final class Film {
   public static void of(House house, Options options, Path out, Progress progress)
       throws IOException {
     LightModel light = Transport.of(house, TransportOptions.DEFAULT, progress);
-    render(Scores.of(light, progress), light, options, out, progress);
+    Scores.Scored scored = Scores.of(light, progress);
+    render(scored, light, options, out, progress);
   }
 
   /**
@@ -81,8 +82,9 @@ public final class Film {
    *     enough)
    */
   static void render(
-      ViewModel model, LightModel light, Options options, Path out, Progress progress)
+      Scores.Scored scored, LightModel light, Options options, Path out, Progress progress)
       throws IOException {
+    ViewModel model = scored.model();
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         Screen screen = new Screen(model, 4);
         Target target = new Target(options.width(), options.height(), 4);
@@ -104,6 +106,11 @@ public final class Film {
         if (options.asLit()) {
           screen.light(
               LitMoment.of(light, rooms, moments.at(stage.time, stage.weather), Optional.of(room)));
+        }
+        if (stage.measure == Stage.Measure.MOMENT) {
+          scored
+              .moments()
+              .ifPresent(m -> screen.joints(JointsThen.of(m, stage.time, stage.weather)));
         }
         screen.draw(target, stage, scale(options));
         Pixels frame = target.read();

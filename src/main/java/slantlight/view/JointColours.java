@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slantlight.score.Band;
 import slantlight.score.Calendar;
 import slantlight.score.JointScore;
@@ -18,14 +19,17 @@ final class JointColours {
 
   private final Stage.Measure measure;
   private final Map<String, Float> atMost;
+  private final Optional<JointsThen> then;
 
   /**
    * Colours for a stage.
    *
    * @param model holds the scores
+   * @param then the joints at a moment; used when that is the moment set
    */
-  JointColours(ViewModel model, Stage stage) {
+  JointColours(ViewModel model, Stage stage, Optional<JointsThen> then) {
     measure = stage.measure;
+    this.then = then.filter(t -> t.is(stage));
     atMost = new HashMap<>();
     model
         .score()
@@ -53,16 +57,29 @@ final class JointColours {
     return Palette.ofShowing(showing(joint, t));
   }
 
-  private double showing(JointScore joint, double t) {
+  /** The measure in words: whether joints are as they are or no more than this. */
+  String words() {
+    return measure == Stage.Measure.MOMENT && then.isEmpty()
+        ? measure.words + ", at most"
+        : measure.words;
+  }
+
+  /** The showing that colours a place of a joint. */
+  double showing(JointScore joint, double t) {
     return switch (measure) {
       case YEAR -> along(joint.profile(), t);
-      // No joint shows more than its own worst nor than the surface does at the moment.
       case MOMENT ->
-          Math.min(
-              along(joint.profile(), t),
-              atMost.getOrDefault(ViewModel.surfaceOf(joint.joint().id()), 0f));
+          then.map(x -> along(x.showing().getOrDefault(joint.joint().id(), List.of()), t))
+              .orElseGet(() -> atMost(joint, t));
       case HOURS -> joint.atLevel(4).expectedHours().get(PLAIN) / HOURS_PER_SHOWING;
     };
+  }
+
+  /** No joint shows more than its own worst nor than the surface does at the moment. */
+  private double atMost(JointScore joint, double t) {
+    return Math.min(
+        along(joint.profile(), t),
+        atMost.getOrDefault(ViewModel.surfaceOf(joint.joint().id()), 0f));
   }
 
   private static double along(List<Double> profile, double t) {

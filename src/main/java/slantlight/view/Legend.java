@@ -20,20 +20,20 @@ final class Legend {
     this.hits = hits;
   }
 
-  void draw(Box row, Stage stage, Optional<String> tone) {
+  void draw(Box row, Stage stage, String measure, Optional<String> tone) {
     canvas.fill(row, Palette.PAPER);
     canvas.fill(row.top(1), Palette.RULE);
     Box box = row.inset(16, 5);
     if (stage.look == Stage.Look.AS_LIT) {
       asLit(box, stage, tone);
     } else {
-      bands(box, stage);
+      bands(box, stage, measure);
     }
   }
 
-  private void bands(Box box, Stage stage) {
+  private void bands(Box box, Stage stage, String by) {
     Box rest = box;
-    String measure = "joints by " + stage.measure.words;
+    String measure = "joints by " + by;
     double w = canvas.width(Type.strong(13), measure);
     canvas.text(rest.left(w), Type.strong(13), Canvas.Align.LEFT, measure);
     hits.add(

@@ -1,8 +1,10 @@
 package slantlight.view;
 
+import java.util.Optional;
 import slantlight.decide.Verdicts;
 import slantlight.light.LightModel;
 import slantlight.score.HouseScore;
+import slantlight.score.JointMoments;
 import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
 import slantlight.units.Progress;
@@ -11,8 +13,12 @@ import slantlight.units.Progress;
 final class Scores {
   private Scores() {}
 
-  static ViewModel of(LightModel light, Progress progress) {
-    HouseScore score = Scorer.score(light, ScoreOptions.standard(), progress);
-    return ViewModel.of(score, Verdicts.of(score));
+  /** A scored house and what tells its joints' showing at single moments. */
+  record Scored(ViewModel model, Optional<JointMoments> moments) {}
+
+  static Scored of(LightModel light, Progress progress) {
+    Scorer.Followed followed = Scorer.follow(light, ScoreOptions.standard(), progress);
+    HouseScore score = followed.score();
+    return new Scored(ViewModel.of(score, Verdicts.of(score)), Optional.of(followed.moments()));
   }
 }

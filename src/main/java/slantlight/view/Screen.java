@@ -48,6 +48,7 @@ final class Screen implements AutoCloseable {
   private List<Object> filledFor = List.of();
   private List<Stop> stops = List.of();
   private Optional<LitMoment> moment = Optional.empty();
+  private Optional<JointsThen> then = Optional.empty();
   private Box picture = new Box(0, 0, 0, 0);
   private String working = "";
   private final int samples;
@@ -72,12 +73,18 @@ final class Screen implements AutoCloseable {
     stops = Stop.all(next);
     filledFor = List.of();
     moment = Optional.empty();
+    then = Optional.empty();
   }
 
   /** Shows surfaces under this light from now on. */
   void light(LitMoment next) {
     moment = Optional.of(next);
     lit.fill(next);
+  }
+
+  /** Colours joints by this when its moment is set and the measure is the moment. */
+  void joints(JointsThen next) {
+    then = Optional.of(next);
   }
 
   /** Says what is being computed; empty when nothing is. */
@@ -140,7 +147,7 @@ final class Screen implements AutoCloseable {
     hits.clear();
     Box whole = new Box(0, 0, target.width() / scale, target.height() / scale);
     Arrangement at = Arrangement.of(whole, stage);
-    JointColours colours = new JointColours(model, stage);
+    JointColours colours = new JointColours(model, stage, then);
     picture = stage.presenting ? Presentation.picture(whole) : at.room();
     refill(stage, colours);
     laps.done("colours of joints");
@@ -164,7 +171,7 @@ final class Screen implements AutoCloseable {
   /** Draws the room picture alone over the whole target. */
   void drawPicture(Target target, Stage stage, double scale) {
     target.bind();
-    refill(stage, new JointColours(model, stage));
+    refill(stage, new JointColours(model, stage, then));
     room(new Box(0, 0, target.width() / scale, target.height() / scale), target, stage, scale);
   }
 
@@ -175,7 +182,7 @@ final class Screen implements AutoCloseable {
             stage.measure,
             stage.surface,
             stage.joint,
-            stage.measure == Stage.Measure.MOMENT ? stage.time : "");
+            stage.measure == Stage.Measure.MOMENT ? List.of(stage.time, stage.weather, then) : "");
     if (!wanted.equals(filledFor)) {
       painted.fill(model, shape, stage, colours);
       filledFor = wanted;
@@ -226,7 +233,15 @@ final class Screen implements AutoCloseable {
           new Panels.Part(
               "sheet",
               at.sheet(),
-              List.of(models, stage.look, stage.measure, stage.time, stage.surface, stage.joint),
+              List.of(
+                  models,
+                  stage.look,
+                  stage.measure,
+                  stage.time,
+                  stage.weather,
+                  then,
+                  stage.surface,
+                  stage.joint),
               () ->
                   sheets.draw(
                       at.sheet(), model, stage, colours, Sheet.of(model.house(), stage.surface))));
@@ -252,8 +267,9 @@ final class Screen implements AutoCloseable {
                 stage.level,
                 stage.otherLevel,
                 stage.swatch,
+                colours.words(),
                 tone),
-            () -> legend.draw(at.legend(), stage, tone)));
+            () -> legend.draw(at.legend(), stage, colours.words(), tone)));
     return out;
   }
 

@@ -105,6 +105,9 @@ public final class Show implements AutoCloseable {
       if (stage.look == Stage.Look.AS_LIT) {
         workshop.want(controls.rooms(), stage.time, stage.weather);
       }
+      if (stage.measure == Stage.Measure.MOMENT) {
+        workshop.wantJoints(stage.time, stage.weather);
+      }
       String working = workshop.failure().isEmpty() ? workshop.working() : workshop.failure();
       if (changed || fresh || resized() || !Objects.equals(working, said)) {
         said = working;
@@ -148,6 +151,10 @@ public final class Show implements AutoCloseable {
         },
         moment -> {
           screen.light(moment);
+          any[0] = true;
+        },
+        joints -> {
+          screen.joints(joints);
           any[0] = true;
         });
     return any[0];

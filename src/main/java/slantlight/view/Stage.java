@@ -21,7 +21,7 @@ final class Stage {
   /** Which number colours a joint. */
   enum Measure {
     YEAR("worst of the year"),
-    MOMENT("this moment, at most"),
+    MOMENT("this moment"),
     HOURS("hours a year");
 
     final String words;

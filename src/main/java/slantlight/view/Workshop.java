@@ -15,6 +15,7 @@ import slantlight.light.LightModel;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.House;
+import slantlight.score.JointMoments;
 import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
@@ -30,8 +31,10 @@ final class Workshop implements AutoCloseable {
   /** Scores a house from its light; the real one is the score package's. */
   @FunctionalInterface
   interface Scoring {
-    ViewModel score(LightModel light, Progress progress);
+    Scores.Scored score(LightModel light, Progress progress);
   }
+
+  private record Instant(ZonedDateTime time, Weather weather) {}
 
   /** A moment wanted in rooms; the first sets the brightness. */
   private record Wanted(List<String> rooms, ZonedDateTime time, Weather weather) {}
@@ -39,6 +42,8 @@ final class Workshop implements AutoCloseable {
   private final ExecutorService lightThread = thread("light");
   private final ExecutorService scoreThread = thread("score");
   private final AtomicReference<ViewModel> model = new AtomicReference<>();
+  private final AtomicReference<JointsThen> joints = new AtomicReference<>();
+  private final AtomicReference<Instant> wantedJoints = new AtomicReference<>();
   private final AtomicReference<LitMoment> moment = new AtomicReference<>();
   private final AtomicReference<Wanted> wanted = new AtomicReference<>();
   private final Map<String, RoomField> rooms = new LinkedHashMap<>();
@@ -47,10 +52,12 @@ final class Workshop implements AutoCloseable {
   private final House house;
   private final Scoring scoring;
   private volatile LightModel light;
+  private volatile Optional<JointMoments> jointMoments = Optional.empty();
   private volatile String working = "";
   private volatile String failure = "";
   private volatile boolean closed;
   private Wanted last;
+  private Instant lastJoints;
 
   Workshop(House house, Scoring scoring) {
     this.house = house;
@@ -89,7 +96,9 @@ final class Workshop implements AutoCloseable {
   }
 
   private void score() {
-    model.set(scoring.score(light, this::progress));
+    Scores.Scored scored = scoring.score(light, this::progress);
+    jointMoments = scored.moments();
+    model.set(scored.model());
     working = "";
   }
 
@@ -109,6 +118,25 @@ final class Workshop implements AutoCloseable {
     last = next;
     if (wanted.getAndSet(next) == null) {
       run(lightThread, this::lightWanted);
+    }
+  }
+
+  /** Asks for every joint's showing at a moment; only the newest wish is worked on. */
+  void wantJoints(ZonedDateTime time, Weather weather) {
+    Instant next = new Instant(time, weather);
+    if (jointMoments.isEmpty() || next.equals(lastJoints)) {
+      return;
+    }
+    lastJoints = next;
+    if (wantedJoints.getAndSet(next) == null) {
+      run(scoreThread, this::jointsWanted);
+    }
+  }
+
+  private void jointsWanted() {
+    Instant now = wantedJoints.getAndSet(null);
+    if (now != null) {
+      jointMoments.ifPresent(m -> joints.set(JointsThen.of(m, now.time(), now.weather())));
     }
   }
 
@@ -141,9 +169,11 @@ final class Workshop implements AutoCloseable {
   }
 
   /** Hands over what was finished since the last call. */
-  void take(Consumer<ViewModel> newModel, Consumer<LitMoment> newMoment) {
+  void take(
+      Consumer<ViewModel> newModel, Consumer<LitMoment> newMoment, Consumer<JointsThen> newJoints) {
     Optional.ofNullable(model.getAndSet(null)).ifPresent(newModel);
     Optional.ofNullable(moment.getAndSet(null)).ifPresent(newMoment);
+    Optional.ofNullable(joints.getAndSet(null)).ifPresent(newJoints);
   }
 
   /** What is being computed, for the user; empty when nothing is. */

@@ -27,7 +27,7 @@ class FilmTest {
   @Test
   void anAnimatedPngHoldsEveryFrame(@TempDir Path folder) throws Exception {
     Path out = folder.resolve("day.png");
-    Film.render(Studio.MODEL, Studio.light(), options(true, Film.Span.DAY), out, Progress.NONE);
+    Film.render(Studio.SCORED, Studio.light(), options(true, Film.Span.DAY), out, Progress.NONE);
     List<String> chunks = new ArrayList<>();
     int said = 0;
     DataInputStream in = new DataInputStream(new ByteArrayInputStream(Files.readAllBytes(out)));
@@ -57,7 +57,7 @@ class FilmTest {
   @Test
   void aGifHoldsEveryFrame(@TempDir Path folder) throws Exception {
     Path out = folder.resolve("year.gif");
-    Film.render(Studio.MODEL, Studio.light(), options(false, Film.Span.YEAR), out, Progress.NONE);
+    Film.render(Studio.SCORED, Studio.light(), options(false, Film.Span.YEAR), out, Progress.NONE);
     ImageReader reader = ImageIO.getImageReadersByFormatName("gif").next();
     try (ImageInputStream in = ImageIO.createImageInputStream(out.toFile())) {
       reader.setInput(in);
@@ -74,7 +74,7 @@ class FilmTest {
   @Test
   void aFolderHoldsNumberedFrames(@TempDir Path folder) throws Exception {
     Path out = folder.resolve("frames");
-    Film.render(Studio.MODEL, Studio.light(), options(false, Film.Span.DAY), out, Progress.NONE);
+    Film.render(Studio.SCORED, Studio.light(), options(false, Film.Span.DAY), out, Progress.NONE);
     assertThat(out.resolve("frame-0001.png")).exists();
     assertThat(out.resolve("frame-0003.png")).exists();
     assertThat(out.resolve("frame-0004.png")).doesNotExist();

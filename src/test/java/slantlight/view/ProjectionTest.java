@@ -29,7 +29,7 @@ class ProjectionTest {
         Target picture = new Target(w, h, 1)) {
       picture.bind();
       Screen.clear(0xffffff);
-      JointColours colours = new JointColours(Studio.MODEL, stage);
+      JointColours colours = new JointColours(Studio.MODEL, stage, java.util.Optional.empty());
       house.fill(Studio.MODEL, shape, stage, colours);
       house.draw(camera, w, h, 1);
       Pixels p = picture.read();

@@ -20,6 +20,7 @@ final class Studio {
   static final HouseScore SCORE = TestScores.score();
   static final House HOUSE = SCORE.house();
   static final ViewModel MODEL = ViewModel.of(SCORE, TestScores.verdicts());
+  static final Scores.Scored SCORED = new Scores.Scored(MODEL, Optional.empty());
 
   private Studio() {}
 
