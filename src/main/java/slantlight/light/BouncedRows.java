@@ -62,7 +62,7 @@ final class BouncedRows {
   }
 
   private void flush() {
-    Product.add(out, out.length, responses, held, factors, start, 0, out[0].length);
+    Product.add(out, out.length, responses, held, factors, start, out[0].length);
     held = 0;
   }
 }

@@ -175,7 +175,7 @@ final class Coefficients implements Basis {
         at[n++] = i * c.rows;
       }
     }
-    Product.add(out, c.rows, in, n, c.dense, at, 0, s.size);
+    Product.add(out, c.rows, in, n, c.dense, at, s.size);
   }
 
   /** The sun's part: states whose suns stand among the same four nodes are taken together. */
@@ -195,7 +195,9 @@ final class Coefficients implements Basis {
       for (int k = 0; k < 4; k++) {
         start[k] = s.node[k * s.size + from] * c.rows;
       }
-      Product.add(out, c.rows, s.weight, 4, mix, start, from, end);
+      for (int r = 0; r < c.rows; r++) {
+        Product.addRun(out[r], s.weight, mix, start, r, from, end);
+      }
       from = end;
     }
   }
