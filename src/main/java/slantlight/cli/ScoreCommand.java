@@ -112,12 +112,13 @@ final class ScoreCommand implements Callable<Integer> {
   }
 
   private ScoreForm form() {
-    if (format == null) {
-      return ScoreForm.TEXT;
-    }
-    if (format.json) {
+    Format asked = format == null ? new Format() : format;
+    if (asked.json) {
       return ScoreForm.JSON;
     }
-    return format.joints ? ScoreForm.JOINTS_CSV : ScoreForm.CSV;
+    if (asked.surfaces) {
+      return ScoreForm.CSV;
+    }
+    return asked.joints ? ScoreForm.JOINTS_CSV : ScoreForm.TEXT;
   }
 }
