@@ -87,7 +87,7 @@ public final class Film {
     ViewModel model = scored.model();
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         Screen screen = new Screen(model, 4);
-        Target target = new Target(options.width(), options.height(), 4);
+        Target target = new Target(options.width(), options.height(), 1);
         Reel reel = Reel.to(out, options.millis())) {
       Stage stage = stage(model, screen.shape(), options);
       House house = model.house();

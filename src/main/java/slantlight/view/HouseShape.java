@@ -34,6 +34,7 @@ final class HouseShape {
   private final Map<String, SurfaceGrid> fine = new HashMap<>();
   private final List<Band> bands = new ArrayList<>();
   private final Map<String, RidgeStrips> strips = new HashMap<>();
+  private final Map<String, List<Vec2>> members = new HashMap<>();
   private final Vec3 low;
   private final Vec3 high;
 
@@ -117,6 +118,24 @@ final class HouseShape {
             score ->
                 strips.computeIfAbsent(
                     s.id() + " " + level, k -> new RidgeStrips(s, score, level)));
+  }
+
+  /** Studs or joists of a surface: corners of triangles in threes, plane coordinates. */
+  List<Vec2> members(Surface s) {
+    return members.computeIfAbsent(
+        s.id(),
+        id -> {
+          List<Vec2> out = new ArrayList<>();
+          s.framing()
+              .ifPresent(
+                  f ->
+                      Members.of(s.face(), f)
+                          .forEach(
+                              m ->
+                                  Outlines.triangles(
+                                      Outlines.polygon(m), t -> out.addAll(List.of(t)))));
+          return out;
+        });
   }
 
   List<Band> bands() {

@@ -60,6 +60,7 @@ final class PaintedHouse implements AutoCloseable {
     Vertices fill = new Vertices(7);
     Vertices line = new Vertices(11);
     Vertices panes = new Vertices(7);
+    Vertices flush = new Vertices(7);
     runs.clear();
     for (Surface s : model.house().surfaces()) {
       surface(fill, model, shape.grid(s), s);
@@ -70,6 +71,7 @@ final class PaintedHouse implements AutoCloseable {
       }
       if (stage.look == Stage.Look.BOARDS) {
         model.score(s.id()).ifPresent(score -> boards(line, s, score));
+        framing(flush, shape, s);
       }
       runs.add(new Run(s, first, line.indices() - first));
     }
@@ -78,7 +80,6 @@ final class PaintedHouse implements AutoCloseable {
         pane(panes, o.face());
       }
     }
-    Vertices flush = new Vertices(7);
     Vertices above = new Vertices(7);
     double alpha = stage.look == Stage.Look.BOARDS ? 0.55 : 1;
     for (HouseShape.Band b : shape.bands()) {
@@ -158,13 +159,15 @@ final class PaintedHouse implements AutoCloseable {
     for (PlacedBoard board : score.layout().boards()) {
       outline(line, s.face().frame(), board.outline(), Palette.ACCENT, 0.8);
     }
-    s.framing()
-        .ifPresent(
-            f -> {
-              for (List<Vec2> member : Members.of(s.face(), f)) {
-                outline(line, s.face().frame(), member, Palette.SOFT_INK, 0.35);
-              }
-            });
+  }
+
+  /** Studs and joists as faint bars under the joints. */
+  private static void framing(Vertices out, HouseShape shape, Surface s) {
+    Frame f = s.face().frame();
+    for (Vec2 p : shape.members(s)) {
+      out.index(out.vertices());
+      out.add(f.toWorld(p, LIFT / 2)).add(Palette.SOFT_INK, 0.22);
+    }
   }
 
   private static void pane(Vertices out, Face face) {

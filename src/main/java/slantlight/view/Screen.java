@@ -2,14 +2,9 @@ package slantlight.view;
 
 import static org.lwjgl.opengl.GL11C.GL_COLOR_BUFFER_BIT;
 import static org.lwjgl.opengl.GL11C.GL_DEPTH_BUFFER_BIT;
-import static org.lwjgl.opengl.GL11C.GL_SCISSOR_TEST;
 import static org.lwjgl.opengl.GL11C.GL_STENCIL_BUFFER_BIT;
 import static org.lwjgl.opengl.GL11C.glClear;
 import static org.lwjgl.opengl.GL11C.glClearColor;
-import static org.lwjgl.opengl.GL11C.glDisable;
-import static org.lwjgl.opengl.GL11C.glEnable;
-import static org.lwjgl.opengl.GL11C.glScissor;
-import static org.lwjgl.opengl.GL11C.glViewport;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +41,15 @@ final class Screen implements AutoCloseable {
   private HouseShape shape;
   private Walker walker;
   private List<Object> filledFor = List.of();
+
+  /** The room picture of the last frame and everything that it depends on. */
+  private Target kept;
+
+  private List<Object> keptFor = List.of();
+
+  /** How many lights were shown so far. */
+  private int lights;
+
   private List<Stop> stops = List.of();
   private Optional<LitMoment> moment = Optional.empty();
   private Optional<JointsThen> then = Optional.empty();
@@ -79,6 +83,7 @@ final class Screen implements AutoCloseable {
   /** Shows surfaces under this light from now on. */
   void light(LitMoment next) {
     moment = Optional.of(next);
+    lights++;
     lit.fill(next);
   }
 
@@ -123,6 +128,7 @@ final class Screen implements AutoCloseable {
   void forget() {
     panels.forget();
     filledFor = List.of();
+    keptFor = List.of();
   }
 
   /** What is told when a part of a frame is done. */
@@ -154,12 +160,16 @@ final class Screen implements AutoCloseable {
     panels.draw(
         target, scale, stage.presenting ? presented(whole, stage) : parts(at, stage, colours));
     laps.done("panels that changed");
+    if (picture.w() > 0) {
+      room(picture.pixels(scale, target.height()), stage, scale);
+    }
+    laps.done("room picture");
     target.bind();
     clear(stage.presenting ? Palette.NIGHT : Palette.PAPER);
     if (picture.w() > 0) {
-      room(picture, target, stage, scale);
+      kept.copyTo(target, picture.pixels(scale, target.height()));
     }
-    laps.done("room picture");
+    laps.done("room picture laid");
     panels.lay();
     laps.done("kept panels");
     canvas.begin(target.width(), target.height(), scale);
@@ -170,9 +180,10 @@ final class Screen implements AutoCloseable {
 
   /** Draws the room picture alone over the whole target. */
   void drawPicture(Target target, Stage stage, double scale) {
-    target.bind();
     refill(stage, new JointColours(model, stage, then));
-    room(new Box(0, 0, target.width() / scale, target.height() / scale), target, stage, scale);
+    int[] whole = {0, 0, target.width(), target.height()};
+    room(whole, stage, scale);
+    kept.copyTo(target, whole);
   }
 
   private void refill(Stage stage, JointColours colours) {
@@ -192,7 +203,7 @@ final class Screen implements AutoCloseable {
   /** What moves with the camera, and what lies over everything. */
   private void over(Arrangement at, Stage stage) {
     if (picture.w() > 0 && stage.look != Stage.Look.AS_LIT && outside(stage)) {
-      SunArc.label(canvas, picture, model.house(), shape, stage);
+      sunArc.label(canvas, picture, model.house(), shape, stage);
     }
     if (!stage.presenting && at.sheet().w() > 0) {
       sheets.you(at.sheet(), stage.camera, Sheet.of(model.house(), stage.surface));
@@ -288,16 +299,37 @@ final class Screen implements AutoCloseable {
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
   }
 
-  private void room(Box box, Target target, Stage stage, double scale) {
-    int[] at = box.pixels(scale, target.height());
-    int w = at[2];
-    int h = at[3];
-    glViewport(at[0], at[1], w, h);
-    glEnable(GL_SCISSOR_TEST);
-    glScissor(at[0], at[1], w, h);
-    if (stage.look == Stage.Look.AS_LIT && moment.isPresent()) {
+  /** Draws the room picture for a place of the window, unless the last one is still true. */
+  private void room(int[] place, Stage stage, double scale) {
+    int w = place[2];
+    int h = place[3];
+    boolean asLit = stage.look == Stage.Look.AS_LIT && moment.isPresent();
+    List<Object> wanted =
+        asLit
+            ? List.of(
+                models,
+                lights,
+                w,
+                h,
+                stage.camera,
+                halves(stage),
+                stage.strength,
+                stage.focus,
+                stage.surface)
+            : List.of(models, filledFor, w, h, scale, stage.camera, stage.time.toLocalDate());
+    if (wanted.equals(keptFor)) {
+      return;
+    }
+    if (kept == null || kept.width() != w || kept.height() != h) {
+      if (kept != null) {
+        kept.close();
+      }
+      kept = new Target(w, h, samples);
+    }
+    kept.bind();
+    if (asLit) {
       lit.meter(stage.focus, stage.surface.map(model.house()::surface));
-      lit.draw(target, at, stage.camera, halves(stage), stage.strength, samples);
+      lit.draw(kept, new int[] {0, 0, w, h}, stage.camera, halves(stage), stage.strength, samples);
     } else {
       clear(0xefebe2);
       painted.draw(stage.camera, w, h, scale);
@@ -305,8 +337,7 @@ final class Screen implements AutoCloseable {
         sunArc.draw(model.house(), shape, stage, w, h, scale);
       }
     }
-    glDisable(GL_SCISSOR_TEST);
-    glViewport(0, 0, target.width(), target.height());
+    keptFor = wanted;
   }
 
   private boolean outside(Stage stage) {
@@ -333,6 +364,9 @@ final class Screen implements AutoCloseable {
     sunArc.close();
     painted.close();
     panels.close();
+    if (kept != null) {
+      kept.close();
+    }
     canvas.close();
   }
 }

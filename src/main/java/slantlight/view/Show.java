@@ -131,7 +131,7 @@ public final class Show implements AutoCloseable {
       if (target != null) {
         target.close();
       }
-      target = new Target(size[0], size[1], samples);
+      target = new Target(size[0], size[1], 1);
     }
     screen.draw(target, stage, window.scale());
     target.toWindow();

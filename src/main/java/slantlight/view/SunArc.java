@@ -12,6 +12,7 @@ import static org.lwjgl.opengl.GL11C.glEnable;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
@@ -33,6 +34,9 @@ final class SunArc implements AutoCloseable {
   private List<Object> filledFor = List.of();
   private int thin;
 
+  /** The sun at each whole hour of the day that is drawn. */
+  private final List<Sun> hours = new ArrayList<>();
+
   private static Vec3 centre(HouseShape shape) {
     return new Vec3(shape.middle().x(), shape.middle().y(), shape.low().z());
   }
@@ -43,12 +47,7 @@ final class SunArc implements AutoCloseable {
 
   /** Draws the lines, hidden by the house where they pass behind it. */
   void draw(House house, HouseShape shape, Stage stage, int width, int height, double scale) {
-    LocalDate date = stage.time.toLocalDate();
-    List<Object> wanted = List.of(shape, date, stage.time.getZone());
-    if (!wanted.equals(filledFor)) {
-      fill(house, shape, date, stage.time.getZone());
-      filledFor = wanted;
-    }
+    ready(house, shape, stage);
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_BLEND);
     glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
@@ -63,6 +62,20 @@ final class SunArc implements AutoCloseable {
     mesh.draw(GL_TRIANGLES, thin, mesh.count() - thin);
     glDisable(GL_BLEND);
     glDisable(GL_DEPTH_TEST);
+  }
+
+  private void ready(House house, HouseShape shape, Stage stage) {
+    LocalDate date = stage.time.toLocalDate();
+    ZoneId zone = stage.time.getZone();
+    List<Object> wanted = List.of(shape, date, zone);
+    if (!wanted.equals(filledFor)) {
+      fill(house, shape, date, zone);
+      hours.clear();
+      for (int h = 0; h < 24; h++) {
+        hours.add(Almanac.sun(house, date.atStartOfDay(zone).plusHours(h)));
+      }
+      filledFor = wanted;
+    }
   }
 
   private void fill(House house, HouseShape shape, LocalDate date, ZoneId zone) {
@@ -96,7 +109,8 @@ final class SunArc implements AutoCloseable {
   }
 
   /** Writes hours, compass points and the sun itself. */
-  static void label(Canvas canvas, Box box, House house, HouseShape shape, Stage stage) {
+  void label(Canvas canvas, Box box, House house, HouseShape shape, Stage stage) {
+    ready(house, shape, stage);
     Vec3 c = centre(shape);
     double r = radius(shape);
     String[] winds = {"N", "E", "S", "W"};
@@ -115,9 +129,8 @@ final class SunArc implements AutoCloseable {
         canvas.disc(p, 9, Palette.SUN);
       }
     }
-    ZonedDateTime midnight = stage.time.toLocalDate().atStartOfDay(stage.time.getZone());
     for (int h = 1; h < 24; h++) {
-      Sun sun = Almanac.sun(house, midnight.plusHours(h));
+      Sun sun = hours.get(h);
       Vec3 at = c.plus(sun.direction().times(r));
       Vec2 p = stage.camera.project(at, box);
       boolean seen = sun.altitude() > 0 && !hidden(house, stage.camera.eye(), at);

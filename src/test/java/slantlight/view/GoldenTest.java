@@ -115,7 +115,7 @@ class GoldenTest {
       throws IOException {
     try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
         Screen screen = new Screen(Studio.MODEL, 4);
-        Target target = new Target(w, h, 4)) {
+        Target target = new Target(w, h, 1)) {
       Stage stage = Studio.stage(screen.shape());
       set.accept(stage);
       if (stage.look == Stage.Look.AS_LIT) {

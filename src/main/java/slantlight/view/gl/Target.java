@@ -104,6 +104,21 @@ public final class Target implements AutoCloseable {
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
   }
 
+  /**
+   * Copies the finished picture into another, which has one sample a pixel, and binds that.
+   *
+   * @param place left, bottom, width and height there, pixels; as large as this picture
+   */
+  public void copyTo(Target other, int[] place) {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, drawn);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, other.drawn);
+    int right = place[0] + width;
+    int top = place[1] + height;
+    glBlitFramebuffer(
+        0, 0, width, height, place[0], place[1], right, top, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    other.bind();
+  }
+
   private void blit() {
     glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
   }
