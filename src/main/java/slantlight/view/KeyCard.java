@@ -25,7 +25,7 @@ final class KeyCard {
     for (int i = 0; i < Keys.ALL.size(); i++) {
       Keys.Group group = Keys.ALL.get(i);
       Box column = body.column(i % 2, 2).leftOf(12);
-      Box rest = i < 2 ? column : column.underTop(ROW * 10);
+      Box rest = i < 2 ? column : column.underTop(ROW * 10.5);
       canvas.text(
           rest.top(ROW), Type.strong(15).in(Palette.ACCENT), Canvas.Align.LEFT, group.title());
       rest = rest.underTop(ROW);

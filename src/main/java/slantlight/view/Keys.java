@@ -28,6 +28,7 @@ final class Keys {
           new Group(
               "Go",
               List.of(
+                  new Row("rest click", "short reasons; all of them"),
                   new Row("drag", "turn round; look round inside"),
                   new Row("wheel", "nearer, farther"),
                   new Row("W A S D", "walk at eye height"),

@@ -15,8 +15,13 @@ final class Notes {
     this.canvas = canvas;
   }
 
-  void draw(Box picture, Stage stage, String working) {
-    Box box = picture.inset(14);
+  /**
+   * Writes over a picture.
+   *
+   * @param free the part of it in which words may stand
+   */
+  void draw(Box picture, Box free, Stage stage, String working) {
+    Box box = free.inset(14);
     if (!working.isEmpty()) {
       tag(box.top(28), working, Palette.SHEET, Palette.INK);
       box = box.underTop(34);

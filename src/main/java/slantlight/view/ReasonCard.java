@@ -25,6 +25,7 @@ final class ReasonCard {
   }
 
   void draw(Box pane, ViewModel model, Stage stage, Almanac house) {
+    hits.add(pane, (x, y) -> {});
     canvas.panel(pane, Palette.SHEET, 1, 0);
     canvas.fill(pane.top(1), Palette.RULE);
     Box box = pane.inset(16, 10);
@@ -143,8 +144,7 @@ final class ReasonCard {
   private void chip(Box b, double showing) {
     Band band = Band.of(showing);
     canvas.fill(b, Palette.of(band), 1, 4);
-    int ink = band == Band.QUIET || band == Band.TRACE ? Palette.INK : Palette.SHEET;
-    canvas.text(b, new Type(true, 13, ink), Canvas.Align.CENTRE, Wordings.band(band));
+    canvas.text(b, new Type(true, 13, Palette.on(band)), Canvas.Align.CENTRE, Wordings.band(band));
   }
 
   private Box fact(Box rest, Wordings.Fact f) {

@@ -31,6 +31,7 @@ final class Screen implements AutoCloseable {
   private final Presentation presentation = new Presentation(canvas);
   private final KeyCard keyCard = new KeyCard(canvas);
   private final Notes notes = new Notes(canvas);
+  private final HoverCard hoverCard = new HoverCard(canvas);
   private final LitHouse lit = new LitHouse();
   private final SunArc sunArc = new SunArc();
   private ViewModel model;
@@ -78,6 +79,18 @@ final class Screen implements AutoCloseable {
     filledFor = List.of();
     moment = Optional.empty();
     then = Optional.empty();
+  }
+
+  /** What is under the pointer, in the picture or on the sheet. */
+  Optional<Hover> under(double x, double y, Camera camera) {
+    Optional<Hits.Hit> hit = hits.top(x, y);
+    Optional<Picked> picked =
+        hit.isPresent()
+            ? hit.get().rest().at(x, y)
+            : picture.contains(x, y)
+                ? Picked.along(model, camera.eye(), camera.ray(x, y, picture))
+                : Optional.empty();
+    return picked.map(p -> Hover.of(p, x, y));
   }
 
   /** Shows surfaces under this light from now on. */
@@ -173,7 +186,7 @@ final class Screen implements AutoCloseable {
     panels.lay();
     laps.done("kept panels");
     canvas.begin(target.width(), target.height(), scale);
-    over(at, stage);
+    over(at, stage, colours);
     canvas.end();
     laps.done("type over the picture");
   }
@@ -201,16 +214,21 @@ final class Screen implements AutoCloseable {
   }
 
   /** What moves with the camera, and what lies over everything. */
-  private void over(Arrangement at, Stage stage) {
+  private void over(Arrangement at, Stage stage, JointColours colours) {
+    Box pane = picture.w() > 0 ? picture : at.sheet();
+    boolean cornered = !stage.presenting && at.card().overlaps(pane, 0);
     if (picture.w() > 0 && stage.look != Stage.Look.AS_LIT && outside(stage)) {
-      sunArc.label(canvas, picture, model.house(), shape, stage);
+      Box taken = cornered ? at.card() : new Box(0, 0, 0, 0);
+      sunArc.label(canvas, picture, taken, model.house(), shape, stage);
     }
     if (!stage.presenting && at.sheet().w() > 0) {
       sheets.you(at.sheet(), stage.camera, Sheet.of(model.house(), stage.surface));
     }
-    notes.draw(picture.w() > 0 ? picture : at.sheet(), stage, working);
+    notes.draw(pane, cornered ? pane.leftOf(at.card().w() + 28) : pane, stage, working);
     if (stage.keyCard) {
       keyCard.draw(canvas.whole());
+    } else {
+      stage.hover.ifPresent(h -> hoverCard.draw(model, colours, stage, h));
     }
   }
 

@@ -92,10 +92,12 @@ public final class Show implements AutoCloseable {
     while (window.open()) {
       List<Window.Event> events =
           window.events(fresh || stage.playing != Stage.Play.NO ? 0 : STILL_SECONDS);
-      boolean changed = !events.isEmpty() || fresh;
+      Optional<Hover> rested = stage.hover;
+      boolean changed = fresh || events.stream().anyMatch(e -> !(e instanceof Window.Event.Move));
       for (Window.Event e : events) {
         obey(e);
       }
+      changed |= !rested.equals(stage.hover);
       boolean taken = pickUp();
       fresh = reload() || taken;
       if (stage.playing != Stage.Play.NO) {
@@ -142,6 +144,7 @@ public final class Show implements AutoCloseable {
     boolean[] any = {false};
     workshop.take(
         model -> {
+          stage.hover = Optional.empty();
           screen.show(model);
           controls.show(model, screen.shape());
           if (stage.time.equals(noon(model.house()))) {
@@ -184,6 +187,7 @@ public final class Show implements AutoCloseable {
       stage.notice = Optional.empty();
       stage.surface = Optional.empty();
       stage.joint = Optional.empty();
+      stage.hover = Optional.empty();
       workshop.close();
       open(ok.house());
     } else if (found instanceof Read.Faulty faulty) {
@@ -214,6 +218,12 @@ public final class Show implements AutoCloseable {
   }
 
   private void obey(Window.Event event) {
+    if (event instanceof Window.Event.Move m) {
+      boolean looking = !stage.presenting && !stage.keyCard;
+      stage.hover = looking ? screen.under(m.x(), m.y(), stage.camera) : Optional.empty();
+      return;
+    }
+    stage.hover = Optional.empty();
     if (event instanceof Window.Event.Key k) {
       key(k.press());
     } else if (event instanceof Window.Event.Down d) {

@@ -76,6 +76,9 @@ final class Stage {
   Optional<String> surface = Optional.empty();
   Optional<String> joint = Optional.empty();
 
+  /** What the pointer rests on. */
+  Optional<Hover> hover = Optional.empty();
+
   /** The place on the chosen surface that the picture is about; its light sets the brightness. */
   Optional<Vec3> focus = Optional.empty();
 

@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
@@ -108,23 +109,31 @@ final class SunArc implements AutoCloseable {
     }
   }
 
-  /** Writes hours, compass points and the sun itself. */
-  void label(Canvas canvas, Box box, House house, HouseShape shape, Stage stage) {
+  /**
+   * Writes hours, compass points and the sun itself.
+   *
+   * @param taken a part of the box in which nothing may be written
+   */
+  void label(Canvas canvas, Box box, Box taken, House house, HouseShape shape, Stage stage) {
     ready(house, shape, stage);
+    Box closed = taken.inset(-24, -24);
+    Box open = box.inset(10);
+    Predicate<Vec2> free =
+        p -> p != null && open.contains(p.x(), p.y()) && !closed.contains(p.x(), p.y());
     Vec3 c = centre(shape);
     double r = radius(shape);
     String[] winds = {"N", "E", "S", "W"};
     for (int i = 0; i < 4; i++) {
       Vec3 at = c.plus(Vec3.ofAzimuthAltitude(Math.PI / 2 * i, 0).times(r * 1.07));
       Vec2 p = stage.camera.project(at, box);
-      if (p != null && !hidden(house, stage.camera.eye(), at)) {
+      if (free.test(p) && !hidden(house, stage.camera.eye(), at)) {
         canvas.label(p, box, Type.strong(13).in(Palette.SOFT_INK), winds[i]);
       }
     }
     Sun now = Almanac.sun(house, stage.time);
     if (now.altitude() > 0) {
       Vec2 p = stage.camera.project(c.plus(now.direction().times(r)), box);
-      if (p != null && box.inset(10).contains(p.x(), p.y())) {
+      if (free.test(p)) {
         canvas.disc(p, 11, Palette.PAPER);
         canvas.disc(p, 9, Palette.SUN);
       }
@@ -134,7 +143,7 @@ final class SunArc implements AutoCloseable {
       Vec3 at = c.plus(sun.direction().times(r));
       Vec2 p = stage.camera.project(at, box);
       boolean seen = sun.altitude() > 0 && !hidden(house, stage.camera.eye(), at);
-      if (seen && p != null && box.inset(10).contains(p.x(), p.y())) {
+      if (seen && free.test(p)) {
         canvas.disc(p, 2.6, Palette.SUN);
         if (h % 3 == 0) {
           canvas.label(new Vec2(p.x(), p.y() - 15), box, Type.soft(12), h + ":00");

@@ -40,6 +40,9 @@ final class Window implements AutoCloseable {
 
     record Up(double x, double y) implements Event {}
 
+    /** The pointer moved with no button down. */
+    record Move(double x, double y) implements Event {}
+
     record Drag(double x, double y, double dx, double dy) implements Event {}
 
     record Wheel(double notches) implements Event {}
@@ -112,6 +115,8 @@ final class Window implements AutoCloseable {
           double ny = py * k;
           if (down) {
             events.add(new Event.Drag(nx, ny, nx - x, ny - y));
+          } else {
+            events.add(new Event.Move(nx, ny));
           }
           x = nx;
           y = ny;

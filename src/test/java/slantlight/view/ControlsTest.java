@@ -31,7 +31,7 @@ class ControlsTest {
 
   @Test
   void everyKeyOfTheCardDoesSomething() {
-    Set<String> elsewhere = Set.of("K", "F", "drag", "wheel");
+    Set<String> elsewhere = Set.of("K", "F", "rest", "click", "drag", "wheel");
     Set<String> keys = new TreeSet<>();
     Keys.ALL.forEach(
         g -> g.rows().forEach(r -> keys.addAll(java.util.List.of(r.keys().split(" +", -1)))));

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import slantlight.geom.Vec2;
 import slantlight.scene.Paint;
 import slantlight.scene.Sheen;
 import slantlight.view.draw.Box;
@@ -47,6 +48,18 @@ class GoldenTest {
           s.look = Stage.Look.BOARDS;
           s.surface = Optional.of("room/ceiling");
           s.joint = Optional.of("room/ceiling#B3");
+        });
+    looks.put(
+        "resting",
+        s -> {
+          s.panes = Stage.Panes.ROOM;
+          s.surface = Optional.of("room/ceiling");
+          s.joint = Optional.of("room/ceiling#B3");
+          s.measure = Stage.Measure.MOMENT;
+          s.hover =
+              Optional.of(
+                  new Hover(
+                      "room/ceiling", Optional.of("room/ceiling#T2"), new Vec2(2, 2), 700, 360));
         });
     looks.put(
         "elevation",

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import slantlight.geom.Vec2;
 import slantlight.view.draw.Box;
 import slantlight.view.gl.GlContext;
 import slantlight.view.gl.Offscreen;
@@ -29,7 +30,7 @@ class PanelsTest {
       screen.light(Studio.even(Studio.MODEL, screen.shape(), 100, 50, 200));
       List<String> keys = new ArrayList<>(List.of("N", "J"));
       Keys.ALL.forEach(g -> g.rows().forEach(r -> keys.addAll(List.of(r.keys().split(" +", -1)))));
-      keys.removeAll(List.of("drag", "wheel", "K", "F"));
+      keys.removeAll(List.of("rest", "click", "drag", "wheel", "K", "F"));
       for (String key : keys) {
         controls.press(new Controls.Press(key, false), 1.6);
         stage.playing = Stage.Play.NO;
@@ -40,6 +41,9 @@ class PanelsTest {
       stage.notice = Optional.of("a word");
       screen.working("computing");
       same("noted", screen, target, stage);
+      stage.hover =
+          Optional.of(new Hover("room/ceiling", Optional.empty(), new Vec2(1, 1), 300, 300));
+      same("rested on", screen, target, stage);
       screen.show(Studio.MODEL);
       same("shown again", screen, target, stage);
       gl.check();

@@ -59,6 +59,11 @@ public final class Palette {
     return SHOWING[List.of(Band.values()).indexOf(band)];
   }
 
+  /** Type that reads on the colour of a band. */
+  public static int on(Band band) {
+    return band == Band.QUIET || band == Band.TRACE ? INK : SHEET;
+  }
+
   /** The colours of the bands, quiet first. */
   public static List<Integer> bands() {
     return java.util.Arrays.stream(SHOWING).boxed().toList();
