@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,8 +37,8 @@ class LicencesTest {
   }
 
   /** Group, artifact and version of everything outside the test scope; natives count once. */
-  private static TreeSet<String> shipped() throws IOException {
-    TreeSet<String> out = new TreeSet<>();
+  private static Set<String> shipped() throws IOException {
+    Set<String> out = new TreeSet<>();
     for (String line : Files.readAllLines(SHIPPED)) {
       // group:artifact:jar[:classifier]:version:scope -- module ...
       String[] part = line.strip().split("\\s", 2)[0].split(":", -1);
@@ -49,7 +50,7 @@ class LicencesTest {
     return out;
   }
 
-  private static TreeSet<String> listed(String document) throws IOException {
+  private static Set<String> listed(String document) throws IOException {
     return rows(document)
         .map(cells -> cells[0] + " | " + cells[1] + " | " + cells[2])
         .collect(Collectors.toCollection(TreeSet::new));
