@@ -126,11 +126,12 @@ final class PointsFile {
     List<String> cells = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
     boolean quoted = false;
+    boolean blank = true;
     for (int i = 0; i < line.length(); i++) {
       char c = line.charAt(i);
-      boolean opens = c == '"' && !quoted && cell.toString().isBlank();
-      if (opens) {
+      if (c == '"' && !quoted && blank) {
         quoted = true;
+        blank = false;
         cell.setLength(0);
       } else if (quoted && c == '"') {
         if (i + 1 < line.length() && line.charAt(i + 1) == '"') {
@@ -142,8 +143,10 @@ final class PointsFile {
       } else if (c == ',' && !quoted) {
         cells.add(cell.toString().strip());
         cell.setLength(0);
+        blank = true;
       } else {
         cell.append(c);
+        blank &= Character.isWhitespace(c);
       }
     }
     cells.add(cell.toString().strip());
@@ -176,7 +179,7 @@ final class PointsFile {
     if (faults.size() > before) {
       return Optional.empty();
     }
-    String name = n == 7 && !cells.get(0).isEmpty() ? cells.get(0) : "P" + count;
+    String name = n == 7 && !cells.get(0).isEmpty() ? plain(cells.get(0)) : "P" + count;
     return Optional.of(new Point(line, name, new Vec3(v[0], v[1], v[2]), normal.unit()));
   }
 
@@ -204,8 +207,13 @@ final class PointsFile {
     faults.add(file + ":" + line + ": " + what);
   }
 
+  /** Text of a file may steer a terminal: control characters go out as question marks. */
+  private static String plain(String cell) {
+    return cell.replaceAll("\\p{Cc}", "?");
+  }
+
   private static String shown(String cell) {
-    String clean = cell.replaceAll("\\p{Cntrl}", "?");
+    String clean = plain(cell);
     return clean.length() > 40 ? clean.substring(0, 40) + "..." : clean;
   }
 }

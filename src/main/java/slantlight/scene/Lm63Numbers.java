@@ -110,8 +110,10 @@ final class Lm63Numbers {
         "it must be a plain number");
   }
 
+  /** A piece of the file for a message: not long, and without what steers a terminal. */
   static String shortened(String text) {
-    return text.length() <= 40 ? text : text.substring(0, 40) + "...";
+    String shown = text.length() <= 40 ? text : text.substring(0, 40) + "...";
+    return shown.replaceAll("\\p{Cc}", "?");
   }
 
   static String plain(double value) {

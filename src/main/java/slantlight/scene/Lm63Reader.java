@@ -268,7 +268,7 @@ public final class Lm63Reader {
         if (text.toUpperCase(Locale.ROOT).startsWith(key)) {
           String value = text.substring(key.length()).strip();
           if (!value.isEmpty()) {
-            return value;
+            return value.replaceAll("\\p{Cc}", "?");
           }
         }
       }

@@ -1,6 +1,7 @@
 package slantlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -76,9 +77,29 @@ class HostileInputTest {
     out.put("not a number", sound.replace("44.9", "NaN"));
     out.put("number of a million digits", sound.replace("44.9", "4".repeat(1_000_000)));
     out.put("huge text", sound.replace("An invented room", "A".repeat(30_000_000)));
+    String key = "\"" + "k".repeat(60) + "\":";
+    out.put(
+        "many values under long keys",
+        ("{" + key).repeat(60) + "[" + "0,".repeat(400_000) + "0]" + "}".repeat(60));
     out.put("control characters", sound.replace("One room", "\u0000\u001b[31m"));
     assertThat(out.values()).doesNotContain(sound);
     return out;
+  }
+
+  /** The nearest known key was once looked for beyond the faults that are told: half a minute. */
+  @Test
+  void manyUnknownKeysAreCountedNotCompared() throws IOException {
+    String text =
+        IntStream.range(0, 400_000)
+            .mapToObj(i -> "\"" + "unknownkey".repeat(7) + i + "\":0")
+            .collect(Collectors.joining(",", "{", "}"));
+    CommandRun run = CommandRun.of("check", scene("keys.json", text).toString());
+    assertThat(run.code()).isEqualTo(ExitCode.FAULTS);
+    assertThat(run.out() + run.err()).containsPattern("there are 399\\d{3} more faults");
+  }
+
+  private Path scene(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
   }
 
   @Test
@@ -117,6 +138,15 @@ class HostileInputTest {
         assertThat(e.getMessage().lines()).allMatch(l -> l.startsWith("p.csv"));
       }
     }
+  }
+
+  /** Each quote once made a copy of all before it: minutes for a line of a few megabytes. */
+  @Test
+  void aLineOfQuotesIsReadInOnePass() {
+    String line = "a" + "\"".repeat(4_000_000);
+    assertThatThrownBy(() -> PointsFile.parse("p.csv", line, LengthUnit.M))
+        .isInstanceOf(CommandFailure.class)
+        .hasMessageContaining("has 1 cells");
   }
 
   @Test

@@ -49,13 +49,13 @@ public final class Binder {
     if (node instanceof Node.Obj o) {
       return o.get(key).map(Node::place).orElse(o.place());
     }
-    return node == null ? new Node.Place("$", 1, 1) : node.place();
+    return node == null ? Node.Place.whole(1, 1) : node.place();
   }
 
   /** Place of a record bound here. */
   public Node.Place place(Object bound) {
     Node node = nodes.get(bound);
-    return node == null ? new Node.Place("$", 1, 1) : node.place();
+    return node == null ? Node.Place.whole(1, 1) : node.place();
   }
 
   /** True when the key is written in a record bound here, sound or not. */
@@ -126,13 +126,13 @@ public final class Binder {
             m.keyPlace(),
             "there is no key \"" + shortened(m.key()) + "\" here",
             "the keys are " + String.join(", ", known),
-            Faults.nearest(m.key(), known));
+            faults.full() ? Optional.empty() : Faults.nearest(m.key(), known));
       }
     }
   }
 
   private static String shortened(String key) {
-    String plain = key.replaceAll("\\p{Cntrl}", "?");
+    String plain = key.replaceAll("\\p{Cc}", "?");
     return plain.length() > 40 ? plain.substring(0, 40) + "..." : plain;
   }
 

@@ -28,16 +28,26 @@ public final class Faults {
 
   /** Adds a fault at a place, with the nearest valid choice. */
   public void add(Node.Place at, String what, String expected, Optional<String> nearest) {
-    if (all.size() >= MOST) {
+    if (full()) {
       untold++;
       return;
     }
-    all.add(new Fault(file, at.line(), at.column(), at.path(), what, expected, nearest));
+    all.add(new Fault(file, at.line(), at.column(), at.path(), plain(what), expected, nearest));
   }
 
   /** Adds a fault of the file as a whole. */
   public void whole(String what, String expected) {
-    all.add(new Fault(file, 0, 0, "$", what, expected, Optional.empty()));
+    all.add(new Fault(file, 0, 0, "$", plain(what), expected, Optional.empty()));
+  }
+
+  /** Text of a file may steer a terminal: control characters, those above 127 too, go out as ?. */
+  private static String plain(String what) {
+    return what.replaceAll("\\p{Cc}", "?");
+  }
+
+  /** True when no more faults will be told, so that no choice need be looked for. */
+  boolean full() {
+    return all.size() >= MOST;
   }
 
   public boolean none() {

@@ -13,21 +13,44 @@ public sealed interface Node {
   String sort();
 
   /**
-   * A place in the file.
+   * A place in the file, as a step from the place above it: a million values deep in long keys
+   * share the keys they stand under.
    *
-   * @param path such as {@code $.rooms[2].id}
+   * @param above the object or list it stands in, null for the whole file
+   * @param step such as {@code .id} or {@code [2]}
    */
-  record Place(String path, int line, int column) {
+  record Place(Place above, String step, int line, int column) {
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z_][A-Za-z0-9_]{0,60}");
+
+    /** The place of the file's one value. */
+    static Place whole(int line, int column) {
+      return new Place(null, "$", line, column);
+    }
+
+    /** The way to it, such as {@code $.rooms[2].id}. */
+    public String path() {
+      return above == null ? step : above.path() + step;
+    }
 
     /** The place of a key of the object here, at another line and column. */
     Place key(String key, int atLine, int atColumn) {
       boolean plain = PLAIN.matcher(key).matches();
       String shown = key.length() > 40 ? key.substring(0, 40) + "..." : key;
       return new Place(
-          path + (plain ? "." + key : "['" + shown.replaceAll("\\p{Cntrl}", "?") + "']"),
+          this,
+          plain ? "." + key : "['" + shown.replaceAll("\\p{Cc}", "?") + "']",
           atLine,
           atColumn);
+    }
+
+    /** The place of an item of the list here. */
+    Place item(int index, int atLine, int atColumn) {
+      return new Place(this, "[" + index + "]", atLine, atColumn);
+    }
+
+    /** The same step at another line and column, as of a value after its key. */
+    Place moved(int atLine, int atColumn) {
+      return new Place(above, step, atLine, atColumn);
     }
   }
 
@@ -68,7 +91,7 @@ public sealed interface Node {
     @Override
     public String sort() {
       String shown = value.length() > 40 ? value.substring(0, 40) + "..." : value;
-      return "\"" + shown.replaceAll("\\p{Cntrl}", "?") + "\"";
+      return "\"" + shown.replaceAll("\\p{Cc}", "?") + "\"";
     }
   }
 

@@ -112,7 +112,7 @@ public final class TreeReader {
       JsonLocation at = e.getLocation();
       int line = at == null ? 1 : at.getLineNr();
       int column = at == null ? 1 : at.getColumnNr();
-      faults.add(new Node.Place("$", line, column), what(e), expected(e));
+      faults.add(Node.Place.whole(line, column), what(e), expected(e));
     } catch (IOException e) {
       faults.whole("cannot be read (" + e.getMessage() + ")", "check the file");
     }
@@ -152,16 +152,18 @@ public final class TreeReader {
       faults.whole("is empty", "write a starter scene with `new`");
       return Optional.empty();
     }
-    Node root = value(at("$"));
+    Node root = value(whole(parser.currentTokenLocation()));
     if (parser.nextToken() != null) {
-      faults.add(at("$"), "something follows the end of the scene", "one scene, one pair of { }");
+      faults.add(
+          whole(parser.currentTokenLocation()),
+          "something follows the end of the scene",
+          "one scene, one pair of { }");
     }
     return Optional.of(root);
   }
 
-  private Node.Place at(String path) {
-    JsonLocation l = parser.currentTokenLocation();
-    return new Node.Place(path, l.getLineNr(), l.getColumnNr());
+  private static Node.Place whole(JsonLocation at) {
+    return Node.Place.whole(at.getLineNr(), at.getColumnNr());
   }
 
   private Node value(Node.Place place) throws IOException {
@@ -186,7 +188,8 @@ public final class TreeReader {
       JsonLocation l = parser.currentTokenLocation();
       Node.Place keyPlace = place.key(key, l.getLineNr(), l.getColumnNr());
       parser.nextToken();
-      Node value = value(at(keyPlace.path()));
+      JsonLocation v = parser.currentTokenLocation();
+      Node value = value(keyPlace.moved(v.getLineNr(), v.getColumnNr()));
       if (seen.add(key)) {
         members.add(new Node.Member(key, keyPlace, value));
       } else {
@@ -199,7 +202,8 @@ public final class TreeReader {
   private Node array(Node.Place place) throws IOException {
     List<Node> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      items.add(value(at(place.path() + "[" + items.size() + "]")));
+      JsonLocation l = parser.currentTokenLocation();
+      items.add(value(place.item(items.size(), l.getLineNr(), l.getColumnNr())));
     }
     return new Node.Arr(place, items);
   }

@@ -1,0 +1,134 @@
+package slantlight.geom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/** Rings against the JTS topology library on random polygons. */
+class RingsTest {
+  private static final GeometryFactory JTS = new GeometryFactory();
+
+  @Test
+  void pointsLieInsideWhereTheLibrarySaysSo() {
+    Random random = new Random(1);
+    for (int i = 0; i < 200; i++) {
+      double[] ring = star(random, 3 + random.nextInt(9));
+      Polygon polygon = polygon(ring);
+      Face face = Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), list(ring));
+      for (int k = 0; k < 20; k++) {
+        double x = 4 * random.nextDouble() - 1;
+        double y = 4 * random.nextDouble() - 1;
+        boolean in = polygon.contains(JTS.createPoint(new Coordinate(x, y)));
+        assertThat(Rings.inside(ring, x, y)).isEqualTo(in);
+        assertThat(face.contains(new Vec2(x, y))).isEqualTo(in);
+      }
+    }
+  }
+
+  @Test
+  void areaCentroidAndBoundsAgreeWithTheLibrary() {
+    Random random = new Random(2);
+    for (int i = 0; i < 50; i++) {
+      double[] ring = star(random, 3 + random.nextInt(9));
+      Polygon polygon = polygon(ring);
+      Face face = Face.of(Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.UP), list(ring));
+      assertThat(Rings.area(ring)).isCloseTo(polygon.getArea(), within(1e-12));
+      assertThat(face.centroid().x()).isCloseTo(polygon.getCentroid().getX(), within(1e-12));
+      assertThat(face.centroid().y()).isCloseTo(polygon.getCentroid().getY(), within(1e-12));
+      var box = polygon.getEnvelopeInternal();
+      assertThat(Rings.bounds(ring))
+          .containsExactly(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+      double[] back = Rings.oriented(ring, false);
+      assertThat(Rings.area(back)).isCloseTo(-polygon.getArea(), within(1e-12));
+      assertThat(polygon(back).equalsTopo(polygon)).isTrue();
+      assertThat(Rings.oriented(back, true)).containsExactly(ring);
+    }
+  }
+
+  @Test
+  void clippedAreaIsTheLibrarysIntersection() {
+    Random random = new Random(3);
+    double[] window = {0.2, 0.1, 1.9, 0.4, 1.6, 1.8, 0.5, 1.5};
+    for (int i = 0; i < 100; i++) {
+      double[] ring = star(random, 3 + random.nextInt(9));
+      Polygon polygon = polygon(ring);
+      assertThat(Rings.area(Rings.clip(ring, window)))
+          .isCloseTo(polygon.intersection(polygon(window)).getArea(), within(1e-12));
+      Geometry box = polygon(new double[] {0.3, 0.6, 1.7, 0.6, 1.7, 1.5, 0.3, 1.5});
+      assertThat(Rings.area(Rings.clip(ring, 0.3, 0.6, 1.7, 1.5)))
+          .isCloseTo(polygon.intersection(box).getArea(), within(1e-12));
+    }
+  }
+
+  @Test
+  void clippingAtACornerOrEdgeKeepsWholeRingsAndNoSlivers() {
+    double[] square = {0, 0, 1, 0, 1, 1, 0, 1};
+    assertThat(Rings.clip(square, 1, 0, 0.5)).isSameAs(square);
+    assertThat(Rings.clip(square, -1, 0, 0)).isEmpty();
+    assertThat(Rings.clip(square, -1, -1, 0)).isEmpty();
+    assertThat(Rings.area(Rings.clip(square, 1, 0, 0))).isEqualTo(1);
+    assertThat(Rings.clip(square, -1, -1, 0.5)).hasSize(6);
+  }
+
+  @Test
+  void hullIsTheLibrarysHull() {
+    Random random = new Random(4);
+    for (int i = 0; i < 100; i++) {
+      double[] ring = star(random, 3 + random.nextInt(12));
+      // Rows and columns of equal coordinates and repeated corners.
+      for (int k = 0; k < ring.length && i % 2 == 0; k++) {
+        ring[k] = Math.rint(4 * ring[k]) / 4;
+      }
+      Coordinate[] points = new Coordinate[ring.length / 2];
+      for (int k = 0; k < points.length; k++) {
+        points[k] = new Coordinate(ring[2 * k], ring[2 * k + 1]);
+      }
+      Geometry hull = new ConvexHull(points, JTS).getConvexHull();
+      if (hull.getDimension() < 2) {
+        continue;
+      }
+      double[] ours = Rings.hull(ring);
+      assertThat(ours).hasSize(2 * (hull.getNumPoints() - 1));
+      assertThat(Rings.area(ours)).isCloseTo(hull.getArea(), within(1e-12));
+      assertThat(polygon(ours).equalsTopo(hull)).isTrue();
+    }
+  }
+
+  /** A simple polygon: corners at growing azimuths round a middle, at random distances. */
+  private static double[] star(Random random, int corners) {
+    double[] ring = new double[2 * corners];
+    for (int i = 0; i < corners; i++) {
+      double a = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / corners;
+      double r = 0.3 + random.nextDouble();
+      ring[2 * i] = 1 + r * Math.cos(a);
+      ring[2 * i + 1] = 1 + r * Math.sin(a);
+    }
+    return ring;
+  }
+
+  private static Polygon polygon(double[] ring) {
+    Coordinate[] c = new Coordinate[ring.length / 2 + 1];
+    for (int i = 0; i < c.length; i++) {
+      int k = 2 * i % ring.length;
+      c[i] = new Coordinate(ring[k], ring[k + 1]);
+    }
+    return JTS.createPolygon(c);
+  }
+
+  private static List<Vec2> list(double[] ring) {
+    List<Vec2> out = new ArrayList<>();
+    for (int i = 0; i < ring.length; i += 2) {
+      out.add(new Vec2(ring[i], ring[i + 1]));
+    }
+    return out;
+  }
+}
