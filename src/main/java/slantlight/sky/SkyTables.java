@@ -22,7 +22,7 @@ final class SkyTables {
   /** Illuminance per unit scale for the sun from the nadir to the zenith in steps of a degree. */
   private final double[] horizontal = new double[DEGREES + 1];
 
-  private SkyTables(int type) {
+  SkyTables(int type) {
     for (int i = 0; i <= STEPS; i++) {
       double s = (double) i / STEPS;
       indicatrix[i] = (float) CieSky.indicatrix(type, 1 - 2 * s * s);

@@ -29,7 +29,7 @@ class LambertTest {
     for (int i = 0; i < n; i++) {
       for (int k = 0; k < 2 * (n - i) - 1; k++) {
         double u = (i + (k % 2 == 0 ? 1.0 : 2.0) / 3) / n;
-        double v = (k / 2 + (k % 2 == 0 ? 1.0 : 2.0) / 3) / n;
+        double v = (Math.floorDiv(k, 2) + (k % 2 == 0 ? 1.0 : 2.0) / 3) / n;
         Vec3 p = a.plus(b.minus(a).times(u)).plus(c.minus(a).times(v));
         double r = p.length();
         sum = sum.plus(p.times(Math.abs(p.dot(normal)) * share / (r * r * r * r)));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -12,6 +13,7 @@ import slantlight.scene.Sheen;
 
 /** Energy, reciprocity and the meaning of a light reflectance value. */
 class CoatingTest {
+  private static final AtomicInteger RUNS = new AtomicInteger();
   private static final double EIGHT = Math.cos(Math.toRadians(8));
 
   @ParameterizedTest
@@ -85,6 +87,52 @@ class CoatingTest {
     assertThat(lobeAtMirror(Coating.of(paint, gain), 75))
         .isLessThan(lobeAtMirror(Coating.of(paint), 75));
     assertThat(RidgeTable.standard().roughnessGain(5)).isZero();
+  }
+
+  /** Each run asks for a roughness that nothing asked for before, so no kept answer replies. */
+  @Test
+  void albedoTableFollowsItsLobeBetweenNodes() {
+    double gain = 0.4 + 1e-6 * RUNS.incrementAndGet();
+    Coating coating = Coating.of(new Paint(0, Sheen.SATIN), gain);
+    GlossLobe lobe = new GlossLobe(GlossLobe.PAINT_INDEX, coating.roughness());
+    // Paint of no reflectance has no body: what comes back is the lobe's.
+    assertThat(coating.bodyShare()).isZero();
+    for (double c = 0.03; c <= 1; c += 0.0237) {
+      double exact = lobe.albedo(c);
+      assertThat(coating.directionalAlbedo(c)).isCloseTo(exact, within(2e-4 + 0.01 * exact));
+    }
+    Coating plain = Coating.of(new Paint(0, Sheen.SATIN));
+    assertThat(coating.roughness()).isCloseTo(plain.roughness() * (1 + gain), within(1e-12));
+    assertThat(Coating.matt(0.5).roughness()).isNaN();
+  }
+
+  @Test
+  void sidesWorkedOutOnceGiveTheSameReflectance() {
+    Random random = new Random(8);
+    for (Coating coating :
+        new Coating[] {
+          Coating.of(new Paint(0.4, Sheen.SATIN)),
+          Coating.of(new Paint(0.9, Sheen.FLAT)),
+          Coating.matt(0.7)
+        }) {
+      for (int i = 0; i < 200; i++) {
+        double[] a = hemisphere(random);
+        double[] b = hemisphere(random);
+        double h2 = 2 + 2 * (a[0] * b[0] + a[1] * b[1] + a[2] * b[2]);
+        double direct = coating.reflectance(a[0], a[1], a[2], b[0], b[1], b[2]);
+        double shared =
+            coating.reflectance(coating.side(a[2]), coating.side(b[2]), h2, coating.fresnel(h2));
+        assertThat(shared).isCloseTo(direct, within(1e-9 * direct));
+      }
+      Coating.Side behind = coating.side(-0.2);
+      assertThat(behind.cos()).isZero();
+      assertThat(coating.reflectance(behind, coating.side(1), 2, coating.fresnel(2))).isZero();
+      assertThat(coating.reflectance(coating.side(1), behind, 2, coating.fresnel(2))).isZero();
+    }
+    assertThat(Coating.matt(0.7).bodyShare()).isEqualTo(0.7);
+    assertThat(Coating.matt(0.7).body(1, 1)).isCloseTo(0.7 / Math.PI, within(1e-12));
+    assertThat(Coating.matt(0.7).body(0, 1)).isZero();
+    assertThat(Coating.matt(0.7).body(1, 0)).isZero();
   }
 
   private static double lobeAtMirror(Coating coating, double deg) {

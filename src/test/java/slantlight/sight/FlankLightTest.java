@@ -102,6 +102,46 @@ class FlankLightTest {
     assertThat(crown.shadowLength(Math.toRadians(45))).isCloseTo(0.0012, within(1e-12));
   }
 
+  @Test
+  void levelMattSurfaceSendsBackItsShareOfTheIlluminance() {
+    double[] directions = {0.6, 0, 0.8, 0, -0.8, 0.6, 0.6, 0, -0.8};
+    double[] lux = {100, 50, 1000};
+    double expected = 0.5 / Math.PI * (100 * 0.8 + 50 * 0.6);
+    assertThat(FlankLight.level(directions, lux, Coating.matt(0.5), ABOVE))
+        .as("light from below counts for nothing")
+        .isCloseTo(expected, within(1e-9));
+    assertThat(FlankLight.level(directions, lux, Coating.matt(0.5), new Vec3(1, 0, 0))).isZero();
+  }
+
+  /** A flank is a level surface turned: the same as turning light and eye the other way. */
+  @Test
+  void tiltingTheFlankIsTurningLightAndEye() {
+    Coating paint = Coating.of(new Paint(0.3, Sheen.SATIN));
+    Random random = new Random(5);
+    for (int i = 0; i < 200; i++) {
+      double tilt = 0.3 * (2 * random.nextDouble() - 1);
+      double turned = 1.2 * (2 * random.nextDouble() - 1);
+      double seen = 1.2 * (2 * random.nextDouble() - 1);
+      double y = 0.3 * random.nextDouble();
+      double flat = Math.sqrt(1 - y * y);
+      // Directions by their angle from the normal in the plane across the ridge.
+      Vec3 light = new Vec3(flat * Math.sin(turned), y, flat * Math.cos(turned));
+      Vec3 eye = new Vec3(flat * Math.sin(seen), -y, flat * Math.cos(seen));
+      double weight =
+          FlankLight.weight(
+              paint, Math.sin(tilt), Math.cos(tilt), light.x(), light.y(), light.z(), eye);
+      Vec3 l = new Vec3(flat * Math.sin(turned + tilt), y, flat * Math.cos(turned + tilt));
+      Vec3 e = new Vec3(flat * Math.sin(seen + tilt), -y, flat * Math.cos(seen + tilt));
+      double level =
+          l.z() <= 0 || e.z() <= 0
+              ? 0
+              : l.z() * paint.reflectance(l.x(), l.y(), l.z(), e.x(), e.y(), e.z());
+      assertThat(weight).isCloseTo(level, within(1e-9 + 1e-9 * level));
+    }
+    assertThat(FlankLight.weight(paint, 0.1, 0.995, 0, 0.6, -0.8, ABOVE)).isZero();
+    assertThat(FlankLight.weight(paint, -0.6, 0.8, 0.8, 0, 0, new Vec3(0, 0, 1))).isZero();
+  }
+
   private static FlankLight beam(Vec3 light, double slope, Coating coating, Vec3 eye) {
     return FlankLight.of(
         new double[] {light.x(), light.y(), light.z()}, new double[] {1000}, slope, coating, eye);

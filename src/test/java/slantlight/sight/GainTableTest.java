@@ -1,6 +1,7 @@
 package slantlight.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
@@ -91,5 +92,46 @@ class GainTableTest {
     assertThat(found.source()).contains("measured");
     assertThat(ridge.measured(OptionalDouble.empty(), OptionalDouble.empty())).isSameAs(ridge);
     assertThat(ridge.scaled(2).crown().height()).isEqualTo(2 * ridge.crown().height());
+  }
+
+  @Test
+  void ridgesScaleInBothParts() {
+    JointRidge ridge = RidgeTable.standard().ridge(RidgeKind.CUT, 4);
+    JointRidge half = ridge.scaled(0.5);
+    assertThat(half.crown().height()).isEqualTo(ridge.crown().height() / 2);
+    assertThat(half.edge().height()).isEqualTo(ridge.edge().height() / 2);
+    assertThat(half.edge().width()).isEqualTo(ridge.edge().width());
+  }
+
+  @Test
+  void aDegreeOfViewCountsThePeriods() {
+    // 1 degree at 3 m covers 52.36 mm; a ridge of that width is one cycle per degree.
+    double degree = 3 * Math.PI / 180;
+    assertThat(EyeModel.frequency(degree, 3, 1)).isCloseTo(1, within(1e-12));
+    assertThat(EyeModel.frequency(degree, 6, 1)).isCloseTo(2, within(1e-12));
+    assertThat(EyeModel.frequency(degree, 3, 0.25)).isCloseTo(4, within(1e-12));
+    assertThat(EyeModel.frequency(degree, 3, 0)).isCloseTo(1000, within(1e-9));
+  }
+
+  @Test
+  void impossibleEyesRidgesAndLevelsAreRefused() {
+    assertThatThrownBy(() -> new EyeModel(0, 3.5, 60)).hasMessageContaining("positive field");
+    assertThatThrownBy(() -> new EyeModel(2.5, 0.99, 60)).hasMessageContaining("exponent");
+    assertThatThrownBy(() -> new EyeModel(2.5, 3.5, 0)).hasMessageContaining("field");
+    assertThat(new EyeModel(2.5, 1, 60).pooled(1, -2)).isCloseTo(3, within(1e-12));
+    assertThatThrownBy(() -> new RaisedCosine(-1e-9, 1)).hasMessageContaining("height of 0");
+    assertThatThrownBy(() -> new RaisedCosine(1, 0)).hasMessageContaining("positive width");
+    assertThat(new RaisedCosine(0, 1).peakSlope()).isZero();
+    RidgeTable table = RidgeTable.standard();
+    assertThatThrownBy(() -> table.ridge(RidgeKind.BUTT, 6)).hasMessageContaining("0 to 5");
+    assertThatThrownBy(() -> table.ridge(RidgeKind.BUTT, -1)).hasMessageContaining("-1");
+  }
+
+  @Test
+  void tablesAreReadWholeOrRefused() {
+    assertThat(DataTable.read("sound.csv").rows())
+        .containsExactly(new String[] {"a", "1", ""}, new String[] {"b", "2", "x"});
+    assertThatThrownBy(() -> DataTable.read("ragged.csv")).hasMessageContaining("2 fields");
+    assertThatThrownBy(() -> DataTable.read("none.csv")).hasMessageContaining("none.csv");
   }
 }

@@ -21,6 +21,7 @@ import slantlight.TestHouses;
 import slantlight.geom.Vec3;
 import slantlight.scene.PrescribedLight;
 import slantlight.scene.Site;
+import slantlight.scene.SkylinePoint;
 
 /** Skies at ordinary and awkward places and hours. */
 class SkyModelTest {
@@ -142,6 +143,44 @@ class SkyModelTest {
     assertThat(dark.sunNormalLux()).isZero();
     assertThat(dark.groundLuminance()).isNaN();
     assertThat(dark.luminance().toward(0, 0, 1)).isCloseTo(1000, within(1e-9));
+  }
+
+  /** Every sky is the sum of its vault and its beam, skyline or not. */
+  @Test
+  void vaultAndBeamAddUpToTheWholeSky() {
+    Site open = TestHouses.site();
+    Site hill =
+        new Site(
+            open.latitudeDeg(),
+            open.longitudeDeg(),
+            open.zone(),
+            open.elevation(),
+            open.groundReflectance(),
+            open.haze(),
+            open.clearShare(),
+            List.of(new SkylinePoint(0, 0.2), new SkylinePoint(Math.PI, 0.1)));
+    Sun sun = new Sun(2.5, 0.5);
+    for (Site site : List.of(open, hill)) {
+      SkyModel model = SkyModel.of(site);
+      SkyState whole = model.at(sun, 100, Month.APRIL, Weather.CLEAR);
+      SkyModel.Amounts amounts = model.amounts(sun, 100, Weather.CLEAR);
+      double ground = whole.groundReflectance();
+      SkyState vault = model.vaultOnly(sun.direction(), Weather.CLEAR, amounts.diffuse(), ground);
+      SkyState beam = model.beamOnly(sun.direction(), amounts.beam(), ground);
+      assertThat(vault.sunNormalLux()).isZero();
+      assertThat(beam.sunNormalLux()).isEqualTo(whole.sunNormalLux());
+      assertThat(vault.groundReflectance()).isEqualTo(ground);
+      assertThat(beam.groundReflectance()).isEqualTo(ground);
+      for (double z : new double[] {0.05, 0.3, 0.9}) {
+        double h = Math.sqrt(1 - z * z);
+        assertThat(vault.luminance().toward(h, 0, z) + beam.luminance().toward(h, 0, z))
+            .isCloseTo(whole.luminance().toward(h, 0, z), within(1e-6));
+      }
+      assertThat(vault.diffuseHorizontalLux() + beam.diffuseHorizontalLux())
+          .isCloseTo(whole.diffuseHorizontalLux(), within(0.05));
+      assertThat(model.clears(sun.direction())).isTrue();
+      assertThat(model.clears(new Sun(2.5, 0.05).direction())).isEqualTo(site.skyline().isEmpty());
+    }
   }
 
   @Test

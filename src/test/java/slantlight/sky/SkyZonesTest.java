@@ -155,6 +155,64 @@ class SkyZonesTest {
     assertThat(hidden.luminance().toward(0, 0, 1)).isEqualTo(seen.luminance().toward(0, 0, 1));
   }
 
+  @Test
+  void partsOfAZoneLieInItAndHaveItsMeanHeight() {
+    assertThat(SkyZones.parts()).isEqualTo(9);
+    for (int zone = 0; zone < SkyZones.COUNT - 1; zone++) {
+      double z = 0;
+      for (int k = 0; k < SkyZones.parts(); k++) {
+        Vec3 d = SkyZones.part(zone, k);
+        assertThat(d.length()).isCloseTo(1, within(1e-6));
+        assertThat(SkyZones.indexOf(d.x(), d.y(), d.z())).isEqualTo(zone);
+        z += d.z() / SkyZones.parts();
+      }
+      assertThat(z).isCloseTo(SkyZones.direction(zone).z(), within(1e-6));
+    }
+  }
+
+  /** Open solid angle under a level skyline is 2 pi (1 - sin h), and a wall hides only its side. */
+  @Test
+  void sharesAboveASkylineAddUpToTheOpenSolidAngle() {
+    for (double h : new double[] {0.01, 0.1, 0.3, 0.7, 1.2}) {
+      assertThat(openAngle(SkyZones.clearShares(a -> h)))
+          .isCloseTo(2 * Math.PI * (1 - Math.sin(h)), within(1e-5));
+    }
+    float[] none = SkyZones.clearShares(a -> 0);
+    assertThat(none).containsOnly(1f);
+    // Height follows the azimuth: the integral of 1 - sin(0.3 + 0.2 cos a) by its own sum.
+    double slow = 0;
+    for (int i = 0; i < 3600; i++) {
+      slow += (1 - Math.sin(0.3 + 0.2 * Math.cos(2 * Math.PI * (i + 0.5) / 3600))) / 3600;
+    }
+    float[] tilted = SkyZones.clearShares(a -> 0.3 + 0.2 * Math.cos(a));
+    assertThat(openAngle(tilted)).isCloseTo(2 * Math.PI * slow, within(1e-4));
+    // North stands 0.5 high and south 0.1.
+    for (int k = 0; k < 9; k++) {
+      assertThat(tilted[k]).as("north, lowest band").isZero();
+      assertThat(tilted[15 * 9 + k]).isBetween(k < 3 ? 0f : 0.5f, 1f);
+      assertThat(tilted[144 * 9 + k]).isEqualTo(1f);
+    }
+    float[] east = SkyZones.clearShares(a -> Math.sin(a) > 0.99 ? 0.15 : 0);
+    for (int zone = 0; zone < 30; zone++) {
+      for (int k = 0; k < 9; k++) {
+        double azimuth = (zone + (k % 3 + 0.5) / 3 - 0.5) * Math.toRadians(12);
+        if (Math.abs(azimuth - Math.PI / 2) < 0.05) {
+          assertThat(east[zone * 9 + k]).isLessThan(k < 6 ? 1e-6f : 0.9f);
+        } else if (Math.abs(azimuth - Math.PI / 2) > 0.25) {
+          assertThat(east[zone * 9 + k]).isEqualTo(1f);
+        }
+      }
+    }
+  }
+
+  private static double openAngle(float[] shares) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      sum += shares[i] * SkyZones.solidAngle(i / 9) / 9;
+    }
+    return sum;
+  }
+
   private static double zoneSum(SkyState state) {
     float[] l = new float[SkyZones.COUNT];
     SkyZones.luminances(state, l, 0, 1);

@@ -43,6 +43,42 @@ class WaterMirrorTest {
     assertThat(calm.glitter(new Vec3(0, 1, 0), mirrored)).isZero();
   }
 
+  /**
+   * Masking by Smith's own integral over the slopes that hide a facet: Lambda(mu) is the mean of (q
+   * - mu)+ over mu, q a Gaussian slope along the ray and mu the slope of the ray.
+   */
+  @ParameterizedTest
+  @CsvSource({"3", "6", "12", "25"})
+  void lowSunAndLowViewHideFacetsAsSmithsIntegralSays(double deg) {
+    double variance = 0.04;
+    WaterMirror water = new WaterMirror(1e6, variance);
+    Vec3 sun = Vec3.ofAzimuthAltitude(0, Math.toRadians(deg));
+    Vec3 out = new Vec3(0, -sun.y(), sun.z());
+    // The facet lies level: density at slope 0, all light mirrored.
+    double unmasked = 1 / (Math.PI * variance) / (4 * out.z());
+    double ray = Math.tan(Math.toRadians(deg));
+    double sigma = Math.sqrt(variance / 2);
+    int n = 4000;
+    double sum = 0;
+    double step = 8 * sigma / n;
+    for (int i = 0; i < n; i++) {
+      double q = ray + (i + 0.5) * step;
+      sum += (q - ray) * Math.exp(-q * q / variance) / Math.sqrt(Math.PI * variance) * step;
+    }
+    double lambda = sum / ray;
+    assertThat(water.glitter(sun, out) / unmasked).isCloseTo(1 / (1 + 2 * lambda), within(2e-4));
+  }
+
+  @Test
+  void levelIceMirrorsByFresnel() {
+    assertThat(WaterMirror.ice().index()).isEqualTo(1.31);
+    // ((n - 1) / (n + 1))^2 square on, everything at grazing.
+    assertThat(WaterMirror.ice().reflectance(1))
+        .isCloseTo(0.31 * 0.31 / 2.31 / 2.31, within(1e-12));
+    assertThat(WaterMirror.ice().reflectance(-0.1)).isCloseTo(1, within(1e-12));
+    assertThat(WaterMirror.water(-5)).isEqualTo(WaterMirror.water(0));
+  }
+
   /** Upward flux per unit beam normal illuminance, integrated over slopes of the facets. */
   private static double flux(WaterMirror water, Vec3 sun) {
     double sigma = Math.sqrt(water.slopeVariance());
