@@ -34,6 +34,7 @@ final class HouseShape {
   private final Map<String, SurfaceGrid> fine = new HashMap<>();
   private final List<Band> bands = new ArrayList<>();
   private final Map<String, RidgeStrips> strips = new HashMap<>();
+  private final Map<String, Bounds> bounds = new HashMap<>();
   private final Map<String, List<Vec2>> members = new HashMap<>();
   private final Vec3 low;
   private final Vec3 high;
@@ -118,6 +119,10 @@ final class HouseShape {
             score ->
                 strips.computeIfAbsent(
                     s.id() + " " + level, k -> new RidgeStrips(s, score, level)));
+  }
+
+  Bounds bounds(Surface s) {
+    return bounds.computeIfAbsent(s.id(), id -> Bounds.of(s));
   }
 
   /** Studs or joists of a surface: corners of triangles in threes, plane coordinates. */

@@ -12,6 +12,10 @@ import slantlight.view.draw.Type;
 
 /** One row under the picture that says how to read it, and takes the choices of the look. */
 final class Legend {
+  /** What a paint that is tried leaves as it was. */
+  static final List<String> KEPT =
+      List.of("bounced light stays that of the scene's paint", "bounce as in the scene's paint");
+
   private final Canvas canvas;
   private final Hits hits;
 
@@ -74,6 +78,17 @@ final class Legend {
     rest = button(rest, strength(stage), stage.strength != 1, () -> Dials.strength(stage));
     rest = button(rest, split(stage), stage.split != Stage.Split.NONE, () -> Dials.split(stage));
     rest = button(rest, swatch(stage.swatch), stage.swatch.isPresent(), () -> Dials.swatch(stage));
+    if (stage.swatch.isPresent()) {
+      Type type = Type.plain(13);
+      for (String words : KEPT) {
+        double w = canvas.width(type, words);
+        if (w <= rest.w()) {
+          canvas.text(rest.left(w), type, Canvas.Align.LEFT, words);
+          rest = rest.rightOf(w + 16);
+          break;
+        }
+      }
+    }
     Box end = rest;
     tone.ifPresent(
         t ->

@@ -38,13 +38,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.joml.FrustumIntersection;
 import org.joml.Matrix4f;
-import org.joml.Vector3f;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.Paint;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
+import slantlight.sight.RidgeKind;
 import slantlight.sight.RidgeTable;
 import slantlight.view.gl.FloatTable;
 import slantlight.view.gl.LightBuffer;
@@ -71,6 +71,12 @@ final class LitHouse implements AutoCloseable {
 
   /** A place this near a sun patch is looked at for the patch, m. */
   private static final double NEAR_PATCH = 0.25;
+
+  /** Fastener spots are drawn where one is this wide at least, pixels: smaller ones are lost. */
+  private static final double SPOT_PIXELS = 6;
+
+  /** Width of a spot, m, by the table of ridges at level 4. */
+  private static final double SPOT = RidgeTable.standard().ridge(RidgeKind.SPOT, 4).crown().width();
 
   /** Reflectance of white paint. */
   private static final double WHITE = 0.85;
@@ -99,6 +105,9 @@ final class LitHouse implements AutoCloseable {
   private final FrustumIntersection frustum = new FrustumIntersection();
   private double roomExposure = 1;
   private double exposure = 1;
+
+  /** Pixels that a radian takes in the middle of the picture. */
+  private double pixelsPerRadian;
 
   private final Map<String, CoatTable> worn = new HashMap<>();
 
@@ -256,6 +265,7 @@ final class LitHouse implements AutoCloseable {
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
     Matrix4f matrix = camera.matrix((double) w / h);
     frustum.set(matrix);
+    pixelsPerRadian = h / 2.0 / Math.tan(camera.fieldOfView() / 2);
     glEnable(GL_SCISSOR_TEST);
     for (int i = 0; i < halves.size(); i++) {
       int x0 = w * i / halves.size();
@@ -336,13 +346,14 @@ final class LitHouse implements AutoCloseable {
       wear(ridge, "ridge", "paper", coat(paint, 0));
       wear(ridge, "ridge", "compound", coat(paint, gain));
       sun(ridge, s, 0);
+      boolean spots = pixelsPerRadian * SPOT > SPOT_PIXELS * shape.bounds(s).distance(eye);
       glStencilFunc(GL_EQUAL, 0, 0xff);
-      mesh.draw(run);
+      mesh.draw(run, spots);
       for (BeamRun b : beamRuns) {
         if (b.beam().patch().surface().id().equals(s.id())) {
           sun(ridge, s, b.beam().normalLux());
           glStencilFunc(GL_EQUAL, b.mark(), 0xff);
-          mesh.draw(run);
+          mesh.draw(run, spots);
         }
       }
     }
@@ -351,23 +362,12 @@ final class LitHouse implements AutoCloseable {
   /** Sets what belongs to a surface; false when it is seen from behind or out of the picture. */
   private boolean surface(Program program, Surface s, Vec3 eye) {
     Frame f = s.face().frame();
-    if (f.height(eye) <= 0 || !inView(s)) {
+    if (f.height(eye) <= 0 || !shape.bounds(s).in(frustum)) {
       return false;
     }
     program.set("axisU", f.u()).set("axisV", f.v()).set("axisN", f.n());
     program.set("hue", s.kind() == SurfaceKind.FLOOR ? Hue.FLOOR : Hue.WALL);
     return true;
-  }
-
-  private boolean inView(Surface s) {
-    Vector3f low = new Vector3f(Float.POSITIVE_INFINITY);
-    Vector3f high = new Vector3f(Float.NEGATIVE_INFINITY);
-    for (Vec3 p : s.face().corners()) {
-      Vector3f v = new Vector3f((float) p.x(), (float) p.y(), (float) p.z());
-      low.min(v);
-      high.max(v);
-    }
-    return frustum.testAab(low, high);
   }
 
   private void sun(Program program, Surface s, double lux) {

@@ -74,6 +74,13 @@ final class Presentation {
         Type.plain(16).in(Palette.SOFT_CHALK),
         Canvas.Align.RIGHT,
         Legend.strength(stage));
+    if (stage.swatch.isPresent()) {
+      canvas.textThatFits(
+          side.underTop(92).top(20),
+          Type.plain(15).in(Palette.SOFT_CHALK),
+          Canvas.Align.RIGHT,
+          Legend.KEPT);
+    }
     canvas.text(
         side.bottom(22),
         Type.plain(16).in(Palette.SOFT_CHALK),

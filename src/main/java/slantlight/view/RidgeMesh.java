@@ -20,8 +20,8 @@ final class RidgeMesh implements AutoCloseable {
   private final List<RidgeStrips> strips = new ArrayList<>();
   private final HouseShape shape;
 
-  /** Indices of one surface's ridges. */
-  record Run(Surface surface, int first, int count) {}
+  /** Indices of one surface's ridges: those of its joints, then those of its spots. */
+  record Run(Surface surface, int first, int joints, int spots) {}
 
   RidgeMesh(ViewModel model, HouseShape shape, int level) {
     this.shape = shape;
@@ -45,7 +45,11 @@ final class RidgeMesh implements AutoCloseable {
       for (int i : strip.triangles()) {
         out.index(first + i);
       }
-      runs.add(new Run(s, start, out.indices() - start));
+      int joints = out.indices() - start;
+      for (int i : strip.spotTriangles()) {
+        out.index(first + i);
+      }
+      runs.add(new Run(s, start, joints, out.indices() - start - joints));
       strips.add(strip);
       sections += strip.sections().size();
     }
@@ -72,8 +76,9 @@ final class RidgeMesh implements AutoCloseable {
     cones.bind(unit);
   }
 
-  void draw(Run run) {
-    mesh.draw(GL_TRIANGLES, run.first(), run.count());
+  /** Draws a surface's joints, and its spots when asked to. */
+  void draw(Run run, boolean spots) {
+    mesh.draw(GL_TRIANGLES, run.first(), spots ? run.joints() + run.spots() : run.joints());
   }
 
   @Override

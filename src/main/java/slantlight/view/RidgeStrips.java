@@ -18,7 +18,8 @@ import slantlight.sight.RidgeTable;
 
 /**
  * The ridges of one surface's joints at one finish level as strips of small facets with their
- * slopes: the crown over the finished width and the feather's edge at both its rims.
+ * slopes: the crown over the finished width and the feather's edge at both its rims. Fastener spots
+ * are the same profile turned about their middle.
  */
 final class RidgeStrips {
   /** Facets across the crown. */
@@ -30,9 +31,13 @@ final class RidgeStrips {
   /** Longest facet along the joint, m. */
   private static final double PIECE = 0.4;
 
+  /** Facets round a spot. */
+  private static final int ROUND = 8;
+
   private final List<Vec2> points = new ArrayList<>();
   private final List<Vec2> slopes = new ArrayList<>();
   private final List<Integer> triangles = new ArrayList<>();
+  private final List<Integer> spotTriangles = new ArrayList<>();
   private final List<Vec2> sections = new ArrayList<>();
   private final List<Integer> sectionOfPoint = new ArrayList<>();
 
@@ -44,6 +49,10 @@ final class RidgeStrips {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(region);
     for (JointScore j : score.joints()) {
       strip(j.joint(), ridge(j.joint(), level), prepared);
+    }
+    JointRidge spot = RidgeTable.standard().ridge(RidgeKind.SPOT, level);
+    for (Vec2 middle : score.layout().fasteners()) {
+      spot(middle, spot, prepared);
     }
   }
 
@@ -84,6 +93,49 @@ final class RidgeStrips {
         }
       }
     }
+  }
+
+  private void spot(Vec2 middle, JointRidge ridge, PreparedGeometry region) {
+    int first = points.size();
+    int section = sections.size();
+    sections.add(middle);
+    double[] radii = radii(ridge);
+    List<Boolean> inside = new ArrayList<>();
+    for (int i = 0; i < radii.length; i++) {
+      for (int k = 0; k < ROUND; k++) {
+        double a = 2 * Math.PI * k / ROUND;
+        Vec2 out = new Vec2(Math.cos(a), Math.sin(a));
+        Vec2 p = middle.plus(out.times(radii[i]));
+        inside.add(region.covers(Outlines.point(p)));
+        points.add(p);
+        sectionOfPoint.add(section);
+        slopes.add(out.times(slope(ridge, radii[i])));
+      }
+    }
+    for (int i = 0; i + 1 < radii.length; i++) {
+      for (int k = 0; k < ROUND; k++) {
+        int a = i * ROUND + k;
+        int b = i * ROUND + (k + 1) % ROUND;
+        int c = a + ROUND;
+        int d = b + ROUND;
+        if (inside.get(a) && inside.get(b) && inside.get(c) && inside.get(d)) {
+          // The innermost ring is one point.
+          int[] corners = i == 0 ? new int[] {a, c, d} : new int[] {a, c, b, b, c, d};
+          for (int q : corners) {
+            spotTriangles.add(first + q);
+          }
+        }
+      }
+    }
+  }
+
+  /** Middle, and where the edge begins, is steepest, turns, is steepest again and ends. */
+  private static double[] radii(JointRidge ridge) {
+    double outer = ridge.crown().width() / 2;
+    double edge = Math.min(ridge.edge().width(), outer);
+    return new double[] {
+      0, outer - edge, outer - 0.75 * edge, outer - edge / 2, outer - edge / 4, outer
+    };
   }
 
   private static double[] stations(JointRidge ridge) {
@@ -127,7 +179,13 @@ final class RidgeStrips {
     return sectionOfPoint;
   }
 
+  /** Facets of the joints. */
   List<Integer> triangles() {
     return triangles;
+  }
+
+  /** Facets of the fastener spots. */
+  List<Integer> spotTriangles() {
+    return spotTriangles;
   }
 }

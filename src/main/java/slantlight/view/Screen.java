@@ -237,7 +237,7 @@ final class Screen implements AutoCloseable {
         new Panels.Part(
             "band",
             Presentation.band(whole),
-            List.of(models, stage.stop, stage.time, stage.strength),
+            List.of(models, stage.stop, stage.time, stage.strength, stage.swatch),
             () -> presentation.draw(whole, stops, stage)));
   }
 

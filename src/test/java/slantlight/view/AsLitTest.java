@@ -20,6 +20,8 @@ import slantlight.scene.Surface;
 import slantlight.sight.Coating;
 import slantlight.sight.FlankLight;
 import slantlight.sight.JointRidge;
+import slantlight.sight.RidgeKind;
+import slantlight.sight.RidgeTable;
 import slantlight.view.draw.Box;
 import slantlight.view.gl.GlContext;
 import slantlight.view.gl.Offscreen;
@@ -179,6 +181,75 @@ class AsLitTest {
     double contrast = michelson(shown);
     // The lobe is drawn broader than it is and facets are millimetres wide: a tenth.
     assertThat(contrast).isCloseTo(michelson(expected), within(0.1 * michelson(expected)));
+  }
+
+  /**
+   * A spot is its profile turned about its middle: its steepest places shade as that slope does.
+   */
+  @Test
+  void aFastenerSpotHasTheContrastOfItsFlanks() {
+    ViewModel model = Studio.MODEL;
+    HouseShape shape = new HouseShape(model);
+    LitMoment moment = Studio.even(model, shape, 0, 700, 350);
+    Frame f = Studio.HOUSE.surface("room/ceiling").face().frame();
+    Vec2 middle = spotOffJoints(model);
+    Vec3 place = f.toWorld(middle);
+    Camera camera = Camera.from(place.plus(new Vec3(0, -0.02, -0.45)), place);
+    double strength = 4;
+    Pixels p = draw(model, moment, camera, 700, new LitHouse.Half(4, Optional.empty()), strength);
+    JointRidge ridge = RidgeTable.standard().ridge(RidgeKind.SPOT, 4);
+    double steep = ridge.crown().width() / 2 - ridge.edge().width() / 4;
+    Coating coating = Coating.of(Studio.HOUSE.surface("room/ceiling").paint());
+    List<Double> shown = new ArrayList<>();
+    List<Double> expected = new ArrayList<>();
+    for (double y : new double[] {-steep, steep}) {
+      Vec3 at = f.toWorld(middle.plus(new Vec2(0, y)));
+      Vec2 pixel = camera.project(at, PICTURE);
+      shown.add(luminance(p, (int) pixel.x(), (int) pixel.y()));
+      // The five pixels that are averaged cover a good part of a flank.
+      double pitch =
+          0.001
+              / camera
+                  .project(f.toWorld(middle.plus(new Vec2(0, y + 0.001))), PICTURE)
+                  .distance(pixel);
+      double sum = 0;
+      for (int k = -2; k <= 2; k++) {
+        sum += facet(coating, camera, f, middle, y + k * pitch, strength, ridge);
+      }
+      expected.add(sum / 5);
+    }
+    assertThat(michelson(expected)).isGreaterThan(0.01);
+    // As for a joint; and the sides of the drawn spot are straight between eight directions.
+    assertThat(michelson(shown)).isCloseTo(michelson(expected), within(0.15 * michelson(expected)));
+  }
+
+  /** Luminance per lx of a facet of a spot at a distance from its middle along v. */
+  private static double facet(
+      Coating coating,
+      Camera camera,
+      Frame f,
+      Vec2 middle,
+      double y,
+      double strength,
+      JointRidge ridge) {
+    Vec3 at = f.toWorld(middle.plus(new Vec2(0, y)));
+    Vec3 eye = f.directionToLocal(camera.eye().minus(at).unit());
+    double slope = strength * RidgeStrips.slope(ridge, y);
+    double cos = 1 / Math.sqrt(1 + slope * slope);
+    Vec3 d = new Vec3(700, 0, 350).unit();
+    Vec3 across = new Vec3(eye.y(), -eye.x(), eye.z());
+    return FlankLight.weight(coating, slope * cos, cos, d.x(), 0, d.z(), across);
+  }
+
+  private static Vec2 spotOffJoints(ViewModel model) {
+    var score = model.score("room/ceiling").orElseThrow();
+    return score.layout().fasteners().stream()
+        .filter(
+            p ->
+                score.joints().stream()
+                    .allMatch(j -> HouseShape.distance(p, j.joint().from(), j.joint().to()) > 0.45))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double michelson(List<Double> pair) {

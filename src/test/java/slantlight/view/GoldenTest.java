@@ -87,6 +87,7 @@ class GoldenTest {
         s -> {
           inside(s);
           s.presenting = true;
+          s.swatch = Optional.of(new Paint(0.5, Sheen.SATIN));
           Stop.all(Studio.MODEL).get(0).go(Studio.MODEL, s);
         });
     looks.put("keys", s -> s.keyCard = true);
