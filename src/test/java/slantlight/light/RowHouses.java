@@ -10,6 +10,8 @@ import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.Attention;
+import slantlight.scene.Eye;
+import slantlight.scene.Framing;
 import slantlight.scene.House;
 import slantlight.scene.LevelScale;
 import slantlight.scene.Opening;
@@ -120,6 +122,57 @@ public final class RowHouses {
               0,
               Optional.empty()));
     }
+  }
+
+  /**
+   * The same house with boards on every wall and ceiling, and with four standing and two seated
+   * eyes in each room, as many as a scene of such rooms gets.
+   */
+  public static House boarded(House bare) {
+    List<Surface> surfaces = new ArrayList<>();
+    for (Surface s : bare.surfaces()) {
+      surfaces.add(s.kind() == SurfaceKind.FLOOR ? s : boarded(s));
+    }
+    List<Eye> eyes = new ArrayList<>();
+    for (Room r : bare.rooms()) {
+      Vec2 corner = r.outline().get(0);
+      for (int i = 0; i < 6; i++) {
+        boolean seated = i >= 4;
+        double x = corner.x() + SIDE * (i % 2 == 0 ? 0.25 : 0.75);
+        double y = corner.y() + SIDE * (i % 4 < 2 ? 0.25 : 0.75);
+        Vec3 at = new Vec3(x, y, seated ? 1.15 : 1.6);
+        eyes.add(new Eye(r.id() + "/eye-" + i, "eye " + i, r.id(), at, seated));
+      }
+    }
+    return new House(
+        bare.name(),
+        bare.note(),
+        bare.site(),
+        bare.rooms(),
+        surfaces,
+        bare.openings(),
+        bare.lamps(),
+        bare.outside(),
+        eyes,
+        bare.rates(),
+        bare.prescribed(),
+        bare.scale());
+  }
+
+  private static Surface boarded(Surface s) {
+    return new Surface(
+        s.id(),
+        s.label(),
+        s.roomId(),
+        s.kind(),
+        s.face(),
+        s.paint(),
+        true,
+        Optional.of(new Framing(Math.PI / 2, 0.4064, 0)),
+        Optional.of(TestHouses.offer()),
+        s.level(),
+        s.covered(),
+        s.joints());
   }
 
   private static Surface wall(String room, String part, Face face) {
