@@ -31,13 +31,23 @@ final class ShowCommand implements Runnable {
   @Option(names = "--gl-debug", description = "Ask the graphics driver for its own messages.")
   private boolean debug;
 
+  @Option(names = "--times", description = "Say how long the first picture and the scores took.")
+  private boolean times;
+
   @Override
   public void run() {
     House house = Scenes.read(scene, common.err());
     try {
-      Show.run(scene, house, stills, debug);
+      Show.run(scene, house, stills, debug, this::say);
     } catch (GlUnavailable e) {
       throw CommandFailure.output("slantlight: " + e.getMessage(), e);
+    }
+  }
+
+  private void say(String time) {
+    if (times) {
+      common.err().println(time);
+      common.err().flush();
     }
   }
 }

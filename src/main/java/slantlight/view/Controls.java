@@ -57,10 +57,15 @@ final class Controls {
     distance = stage.camera.eye().distance(target);
   }
 
-  /** Takes a camera kept from before: inside when it stands in a room. */
+  /** Takes a camera kept from before: inside when it stands in a room, else round the house. */
   void stand(Camera camera) {
-    if (walker.room(camera.eye()).isPresent()) {
-      outside = false;
+    outside = walker.room(camera.eye()).isEmpty();
+    if (outside) {
+      azimuth = camera.azimuth() - Math.PI;
+      altitude = -camera.altitude();
+      distance = Math.max(1, Math.min(400, camera.eye().distance(target)));
+      stage.camera = Camera.around(target, azimuth, altitude, distance);
+    } else {
       stage.camera = camera;
     }
   }

@@ -24,7 +24,8 @@ final class Keys {
                   new Row("K", "keep a still as PNG"),
                   new Row("F", "whole screen"),
                   new Row("H", "this card"),
-                  new Row("Esc", "back; nothing chosen"))),
+                  new Row("Esc", "back; nothing chosen"),
+                  new Row("Ctrl Q", "close; window and camera are kept"))),
           new Group(
               "Go",
               List.of(

@@ -43,7 +43,7 @@ final class PaintedHouse implements AutoCloseable {
   private static final double LIFT = 0.002;
 
   private final Program flat = new Program("flat", "flat");
-  private final Program line = new Program("line", "flat");
+  private final Program line = new Program("line", "line");
   private final Mesh solid = new Mesh(3, 4);
   private final Mesh bands = new Mesh(3, 4);
   private final Mesh hung = new Mesh(3, 4);

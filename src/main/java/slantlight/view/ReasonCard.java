@@ -95,7 +95,8 @@ final class ReasonCard {
     canvas.text(box.top(22), Type.strong(16), Canvas.Align.LEFT, "Shows most");
     Box rest = box.underTop(28);
     if (model.score().isEmpty()) {
-      canvas.paragraph(rest, Type.plain(13.5), "Scoring; joints are painted as they are known.");
+      canvas.paragraph(
+          rest, Type.plain(13.5), "Scoring. Joints are painted when the year is known.");
       return;
     }
     for (SurfaceScore s : house.ranked()) {

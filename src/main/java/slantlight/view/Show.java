@@ -5,11 +5,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import slantlight.geom.Vec3;
 import slantlight.scene.Fault;
 import slantlight.scene.House;
@@ -40,9 +43,17 @@ public final class Show implements AutoCloseable {
   private boolean dragged;
   private int kept;
 
-  private Show(Path scene, House house, Path stills, boolean debug) {
+  /** Told when the first picture and the scores were there. */
+  private final Consumer<String> times;
+
+  private final long began = System.nanoTime();
+  private final double workBefore = work();
+  private boolean shown;
+
+  private Show(Path scene, House house, Path stills, boolean debug, Consumer<String> times) {
     this.scene = scene;
     this.stills = stills;
+    this.times = times;
     remembered = new Remembered(Remembered.usual(), scene);
     start = remembered.place();
     window = new Window(house.name() + " - Slantlight", start, debug);
@@ -62,10 +73,12 @@ public final class Show implements AutoCloseable {
    * @param house the scene as read
    * @param stills folder for kept pictures
    * @param debug whether to ask the driver for its own messages
+   * @param times told in words how long the first picture and the scores took
    * @throws slantlight.view.gl.GlUnavailable when there is no desktop or no OpenGL 3.3
    */
-  public static void run(Path scene, House house, Path stills, boolean debug) {
-    try (Show show = new Show(scene, house, stills, debug)) {
+  public static void run(
+      Path scene, House house, Path stills, boolean debug, Consumer<String> times) {
+    try (Show show = new Show(scene, house, stills, debug, times)) {
       show.loop();
     }
   }
@@ -138,6 +151,28 @@ public final class Show implements AutoCloseable {
     screen.draw(target, stage, window.scale());
     target.toWindow();
     window.swap();
+    if (!shown) {
+      shown = true;
+      tell("first picture");
+    }
+  }
+
+  /** Says how long ago the viewer was started, by the clock and in work of all its threads. */
+  private void tell(String what) {
+    times.accept(
+        String.format(
+            Locale.ROOT,
+            "%s after %.2f s by the clock, %.2f s of processor time (and %.2f s before the viewer)",
+            what,
+            (System.nanoTime() - began) / 1e9,
+            work() - workBefore,
+            workBefore));
+  }
+
+  /** Processor time of this program so far, s. */
+  private static double work() {
+    Duration d = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    return d.toMillis() / 1000.0;
   }
 
   private boolean pickUp() {
@@ -151,6 +186,7 @@ public final class Show implements AutoCloseable {
             new Almanac(model, Optional.empty()).worst().ifPresent(p -> stage.time = p.at());
           }
           any[0] = true;
+          tell("scores");
         },
         moment -> {
           screen.light(moment);
@@ -256,7 +292,7 @@ public final class Show implements AutoCloseable {
     Path file;
     do {
       kept++;
-      file = stills.resolve(String.format(java.util.Locale.ROOT, "still-%03d.png", kept));
+      file = stills.resolve(String.format(Locale.ROOT, "still-%03d.png", kept));
     } while (Files.exists(file));
     try {
       target.read().write(file);

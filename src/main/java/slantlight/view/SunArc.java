@@ -30,7 +30,7 @@ import slantlight.view.gl.Program;
 /** The sun's path over the house on the day set, between those of the solstices, and a compass. */
 final class SunArc implements AutoCloseable {
   private static final int MINUTES = 10;
-  private final Program program = new Program("line", "flat");
+  private final Program program = new Program("line", "line");
   private final Mesh mesh = new Mesh(3, 3, 1, 4);
   private List<Object> filledFor = List.of();
   private int thin;

@@ -60,10 +60,12 @@ final class Vertices {
   /** A line of constant width from a to b. */
   void line(Vec3 a, Vec3 b, int rgb, double alpha) {
     int first = vertices();
+    // The second end looks on beyond itself, so that both ends have the same left and right.
+    Vec3 beyond = b.plus(b.minus(a));
     add(a).add(b).add(1).add(rgb, alpha);
     add(a).add(b).add(-1).add(rgb, alpha);
-    add(b).add(a).add(-1).add(rgb, alpha);
-    add(b).add(a).add(1).add(rgb, alpha);
+    add(b).add(beyond).add(1).add(rgb, alpha);
+    add(b).add(beyond).add(-1).add(rgb, alpha);
     for (int k : new int[] {0, 1, 2, 1, 3, 2}) {
       index(first + k);
     }

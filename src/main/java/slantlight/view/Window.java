@@ -102,6 +102,9 @@ final class Window implements AutoCloseable {
             String printed = GLFW.glfwGetKeyName(key, code);
             name = printed == null ? "" : printed.toUpperCase(Locale.ROOT);
           }
+          if ("Q".equals(name) && (mods & GLFW.GLFW_MOD_CONTROL) != 0) {
+            GLFW.glfwSetWindowShouldClose(handle, true);
+          }
           if (name != null && action != GLFW.GLFW_RELEASE) {
             boolean shift = (mods & GLFW.GLFW_MOD_SHIFT) != 0;
             events.add(new Event.Key(new Controls.Press(name, shift)));

@@ -31,7 +31,7 @@ class ControlsTest {
 
   @Test
   void everyKeyOfTheCardDoesSomething() {
-    Set<String> elsewhere = Set.of("K", "F", "rest", "click", "drag", "wheel");
+    Set<String> elsewhere = Set.of("K", "F", "rest", "click", "Ctrl", "Q", "drag", "wheel");
     Set<String> keys = new TreeSet<>();
     Keys.ALL.forEach(
         g -> g.rows().forEach(r -> keys.addAll(java.util.List.of(r.keys().split(" +", -1)))));
@@ -113,6 +113,33 @@ class ControlsTest {
     assertThat(new Remembered(file, Path.of("other.json")).camera()).isEmpty();
     java.nio.file.Files.writeString(file, "window=1,2,x\n\\u00zz");
     assertThat(new Remembered(file, scene).place().width()).isEqualTo(1280);
+  }
+
+  /**
+   * Where one stood and how one had turned the house comes back, and turning goes on from there.
+   */
+  @Test
+  void aRememberedCameraIsTakenUpWhereItWasLeft() {
+    controls.drag(140, -30);
+    controls.wheel(3);
+    Camera left = stage.camera;
+    controls.goOutside(1.2);
+    assertThat(stage.camera).isNotEqualTo(left);
+    controls.stand(left);
+    near(stage.camera, left);
+    controls.drag(10, 0);
+    Camera turned = stage.camera;
+    controls.drag(-10, 0);
+    near(stage.camera, left);
+    assertThat(turned.eye().distance(left.eye())).isGreaterThan(0.1);
+    Camera inside = Camera.from(new Vec3(2.6, 4, 1.6), new Vec3(1, 1, 1.5));
+    controls.stand(inside);
+    assertThat(stage.camera).isEqualTo(inside);
+  }
+
+  private static void near(Camera a, Camera b) {
+    assertThat(a.eye().distance(b.eye())).isLessThan(1e-9);
+    assertThat(a.forward().distance(b.forward())).isLessThan(1e-9);
   }
 
   @Test

@@ -30,7 +30,7 @@ class PanelsTest {
       screen.light(Studio.even(Studio.MODEL, screen.shape(), 100, 50, 200));
       List<String> keys = new ArrayList<>(List.of("N", "J"));
       Keys.ALL.forEach(g -> g.rows().forEach(r -> keys.addAll(List.of(r.keys().split(" +", -1)))));
-      keys.removeAll(List.of("rest", "click", "drag", "wheel", "K", "F"));
+      keys.removeAll(List.of("rest", "click", "Ctrl", "Q", "drag", "wheel", "K", "F"));
       for (String key : keys) {
         controls.press(new Controls.Press(key, false), 1.6);
         stage.playing = Stage.Play.NO;

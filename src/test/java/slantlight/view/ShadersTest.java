@@ -18,7 +18,7 @@ class ShadersTest {
   private static final List<List<String>> PROGRAMS =
       List.of(
           List.of("flat", "flat"),
-          List.of("line", "flat"),
+          List.of("line", "line"),
           List.of("lit", "lit"),
           List.of("beam", "beam"),
           List.of("ridge", "ridge"),
