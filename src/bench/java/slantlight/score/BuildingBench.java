@@ -13,7 +13,8 @@ import slantlight.units.Progress;
 /**
  * Scores generated buildings of 25, 50, 100 and 200 rooms in one run and prints what each costs and
  * how that grows: the exponent p of cost ~ rooms^p between neighbouring sizes. Compare processor time
- * when the machine is shared; peak heap holds garbage not yet collected. Arguments: days (follow every n-th; default 1), step in minutes
+ * when the machine is shared; peak heap holds garbage not yet collected. Arguments: days (follow
+ * every n-th; default 1), step in minutes
  * (default 10), then sizes in multiples of 5.
  */
 public final class BuildingBench {
