@@ -78,7 +78,8 @@ final class SheetPane {
                     p -> {
                       stage.surface = java.util.Optional.of(p.surface().id());
                       stage.joint = p.joint().map(j -> j.joint().id());
-                    }));
+                    }),
+        (x, y) -> sheet.pick(model, box, x, y));
   }
 
   private void surface(

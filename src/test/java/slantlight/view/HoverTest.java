@@ -40,6 +40,32 @@ class HoverTest {
     }
   }
 
+  /** On the sheet the pointer tells what a click there would choose. */
+  @Test
+  void theSheetTellsWhatAClickWouldChoose() {
+    try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
+        Screen screen = new Screen(Studio.MODEL, 1);
+        Target target = new Target(1000, 620, 1)) {
+      Stage stage = Studio.stage(screen.shape());
+      screen.draw(target, stage, 1);
+      Box pane = Arrangement.of(WINDOW, stage).sheet();
+      int joints = 0;
+      for (double x = pane.x() + 3; x < pane.right(); x += 11) {
+        for (double y = pane.y() + 3; y < pane.bottom(); y += 11) {
+          Optional<Hover> rest = screen.under(x, y, stage.camera);
+          stage.surface = Optional.empty();
+          stage.joint = Optional.empty();
+          Optional.ofNullable(screen.hits().find(x, y)).orElse((a, b) -> {}).at(x, y);
+          assertThat(stage.surface).isEqualTo(rest.map(Hover::surfaceId));
+          assertThat(stage.joint).isEqualTo(rest.flatMap(Hover::jointId));
+          joints += stage.joint.isPresent() ? 1 : 0;
+        }
+      }
+      assertThat(joints).isGreaterThan(20);
+      gl.check();
+    }
+  }
+
   /** Wherever the pointer is, all of the card is in the window. */
   @Test
   void theCardStaysInTheWindow() {
