@@ -142,7 +142,8 @@ final class PointTrace {
     double slope = optics.edgeSlope(level);
     Vec3 w = beamFrom;
     double lean = optics.lean().part(w.x(), w.y());
-    if (w.z() > CLIP_REACH * slope * lean) {
+    // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
+    if (w.z() > Math.max(CLIP_REACH * slope, ReliefKernel.TILT) * lean) {
       return q;
     }
     double tu = optics.lean() == Lean.U ? 1 : optics.lean() == Lean.V ? 0 : w.x() / lean;

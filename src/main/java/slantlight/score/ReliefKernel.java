@@ -23,7 +23,7 @@ final class ReliefKernel implements Kernel {
   static final int CHANGE_ALONG = 3;
 
   /** Tilt of the central difference, rad: about the slope of a level 4 edge. */
-  private static final double TILT = 0.012;
+  static final double TILT = 0.012;
 
   /** Orientations of a facet: flat, then leaning toward u, away from it, toward v, away from it. */
   private static final int FLAT = 0;

@@ -149,6 +149,18 @@ class SkyZonesTest {
     assertThat(hidden.diffuseHorizontalLux())
         .isLessThan(seen.diffuseHorizontalLux())
         .isCloseTo(zoneSum(hidden), within(1e-3));
+    double slow = 0;
+    int n = 400;
+    for (int r = 0; r < n; r++) {
+      // Equal parts of sin^2(altitude), so of illuminance.
+      double z = Math.sqrt((r + 0.5) / n);
+      double h = Math.sqrt(1 - z * z);
+      for (int p = 0; p < n; p++) {
+        double a = 2 * Math.PI * (p + 0.5) / n;
+        slow += Math.PI * hidden.luminance().toward(h * Math.sin(a), h * Math.cos(a), z) / (n * n);
+      }
+    }
+    assertThat(hidden.diffuseHorizontalLux()).isCloseTo(slow, within(0.01 * slow));
     double below = hidden.luminance().toward(Math.sin(1), Math.cos(1), 0.1);
     assertThat(below)
         .isCloseTo(SkyModel.FAR_REFLECTANCE * seen.globalHorizontalLux() / Math.PI, within(1e-9));
