@@ -80,7 +80,10 @@ record SceneList(List<Listed> scenes, List<String> faults) {
       throw CommandFailure.usage("scenes on different drives cannot share a run: use one for each");
     }
     Path root = common;
-    TreeSet<Listed> sorted = new TreeSet<>(Comparator.comparing(Listed::name));
+    TreeSet<Listed> sorted =
+        new TreeSet<>(
+            Comparator.comparing(Listed::name)
+                .thenComparing(l -> l.path().toAbsolutePath().normalize()));
     files.forEach(f -> sorted.add(new Listed(f, name(root, f))));
     return List.copyOf(sorted);
   }

@@ -183,6 +183,9 @@ class ScoreBatchTest {
         .contains("several scenes need a folder");
     Files.copy(scenes.resolve("alder.json"), scenes.resolve("summary.json"));
     assertThat(score(scenes, "--csv", "--out", out).err()).contains("rename the scene");
+    Path bare = Files.copy(scenes.resolve("alder.json"), scenes.resolve("alder"));
+    assertThat(score(scenes.resolve("alder.json"), bare, "--out", out).err())
+        .contains("rename the scene");
     assertThat(out).doesNotExist();
   }
 

@@ -30,6 +30,7 @@ class SceneFaultsTest {
           "head": 8|"head": "9' 2\\""|scene.json:11:30 $.rooms[0].openings[0].head: window head 9' 2" is above the wall's 9' 0"; lower it or raise the wall
           "name"|"nmae"|there is no key "nmae" here; the keys are
           "name"|"nmae"|did you mean "name"?
+          "name": "|"name": "\\u001b[2J|it must be a text in quotes, in one line
           "units": "ft"|"units": "fet"|one of m, mm, cm, ft, in
           45,|91,|latitude is 91; it must be a number from -90 to 90
           45,|NaN,|latitude is NaN

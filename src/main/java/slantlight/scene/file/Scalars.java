@@ -39,11 +39,15 @@ final class Scalars {
     this.units = units;
   }
 
+  /** A text that can be shown anywhere: no control character could command a terminal. */
   String text(Node node) {
     if (node instanceof Node.Text t && !t.value().isBlank() && t.value().length() <= 2000) {
-      return t.value().strip();
+      String text = t.value().strip();
+      if (text.chars().noneMatch(Character::isISOControl)) {
+        return text;
+      }
     }
-    wrong(node, "a text in quotes");
+    wrong(node, "a text in quotes, in one line");
     return null;
   }
 
