@@ -18,8 +18,12 @@ final class JointColours {
   private static final int PLAIN = List.of(Band.values()).indexOf(Band.PLAIN);
 
   private final Stage.Measure measure;
-  private final Map<String, Float> atMost;
+  private final ViewModel model;
+  private final ZonedDateTime at;
   private final Optional<JointsThen> then;
+
+  /** By surface, filled as it is asked for. */
+  private final Map<String, Float> atMost = new HashMap<>();
 
   /**
    * Colours for a stage.
@@ -28,16 +32,10 @@ final class JointColours {
    * @param then the joints at a moment; used when that is the moment set
    */
   JointColours(ViewModel model, Stage stage, Optional<JointsThen> then) {
+    this.model = model;
     measure = stage.measure;
+    at = stage.time;
     this.then = then.filter(t -> t.is(stage));
-    atMost = new HashMap<>();
-    model
-        .score()
-        .ifPresent(
-            score ->
-                score
-                    .surfaces()
-                    .forEach(s -> atMost.put(s.surfaceId(), showing(s.calendar(), stage.time))));
   }
 
   /** What shows most on a surface at a moment, by its calendar. */
@@ -79,7 +77,9 @@ final class JointColours {
   private double atMost(JointScore joint, double t) {
     return Math.min(
         along(joint.profile(), t),
-        atMost.getOrDefault(ViewModel.surfaceOf(joint.joint().id()), 0f));
+        atMost.computeIfAbsent(
+            ViewModel.surfaceOf(joint.joint().id()),
+            id -> model.score(id).map(s -> showing(s.calendar(), at)).orElse(0f)));
   }
 
   private static double along(List<Double> profile, double t) {

@@ -14,6 +14,7 @@ import static org.lwjgl.opengl.GL11C.glDisable;
 import static org.lwjgl.opengl.GL11C.glEnable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -235,14 +236,21 @@ final class PaintedHouse implements AutoCloseable {
 
   /** Draws the edges of the surfaces that show their inside, or of those that do not. */
   private void edges(Camera camera, boolean seen) {
-    List<Run> drawn =
-        runs.stream()
-            .filter(r -> r.surface().face().frame().height(camera.eye()) > 0 == seen)
-            .toList();
-    edges.draw(
-        GL_TRIANGLES,
-        drawn.stream().mapToInt(Run::first).toArray(),
-        drawn.stream().mapToInt(Run::count).toArray());
+    int[] firsts = new int[runs.size()];
+    int[] counts = new int[runs.size()];
+    int many = 0;
+    for (Run r : runs) {
+      if (r.surface().face().frame().height(camera.eye()) > 0 != seen) {
+        continue;
+      }
+      if (many > 0 && firsts[many - 1] + counts[many - 1] == r.first()) {
+        counts[many - 1] += r.count();
+      } else {
+        firsts[many] = r.first();
+        counts[many++] = r.count();
+      }
+    }
+    edges.draw(GL_TRIANGLES, Arrays.copyOf(firsts, many), Arrays.copyOf(counts, many));
   }
 
   @Override
