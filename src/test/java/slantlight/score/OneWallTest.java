@@ -1,9 +1,14 @@
 package slantlight.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
@@ -19,6 +24,7 @@ import slantlight.light.TransportOptions;
 import slantlight.scene.Eye;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
+import slantlight.scene.PrescribedLight;
 import slantlight.scene.Surface;
 import slantlight.sight.Coating;
 import slantlight.sight.EyeModel;
@@ -27,6 +33,7 @@ import slantlight.sight.JointRidge;
 import slantlight.sight.RidgeKind;
 import slantlight.sight.RidgeTable;
 import slantlight.sky.SkyModel;
+import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
 /** A year's score of one wall with two joints, small enough to be asked again the slow way. */
@@ -70,6 +77,70 @@ class OneWallTest {
             : wall.joints().get(1);
     assertThat(wall.worst()).isEqualTo(worst.peak());
     calendarHoldsThePeak(wall);
+  }
+
+  /** Asked for one moment, every joint shows what the year says of it, and nothing at night. */
+  @Test
+  void aMomentOfTheYearShowsWhatItsPeakSays() {
+    LightModel light = Transport.of(HOUSE, TransportOptions.DEFAULT, Progress.NONE);
+    Scorer.Followed followed = Scorer.follow(light, OPTIONS, Progress.NONE);
+    HouseScore score = followed.score();
+    assertThat(score.surfaces()).hasSize(1);
+    SurfaceScore wall = score.surface("room/east");
+    assertThat(wall).isSameAs(score.surfaces().get(0));
+    assertThatThrownBy(() -> score.surface("room/west")).isInstanceOf(NoSuchElementException.class);
+    assertThat(wall.atLevel(4).level()).isEqualTo(4);
+    for (JointScore joint : wall.joints()) {
+      Peak peak = joint.peak().orElseThrow();
+      List<Double> then = followed.moments().at(peak.at(), peak.weather()).get(joint.joint().id());
+      assertThat(then).hasSameSizeAs(joint.profile());
+      assertThat(then.stream().mapToDouble(d -> d).max().orElseThrow())
+          .isCloseTo(peak.showing(), within(0.02 * peak.showing()));
+    }
+    ZonedDateTime night = ZonedDateTime.of(2026, 6, 21, 2, 0, 0, 0, HOUSE.site().zone());
+    assertThat(followed.moments().at(night, Weather.CLEAR).values())
+        .hasSize(2)
+        .allMatch(profile -> profile.stream().allMatch(d -> d == 0));
+  }
+
+  /** Light that stands still fills every hour of the year and every step of the calendar. */
+  @Test
+  void prescribedLightShowsTheSameAllYear() {
+    PrescribedLight noon =
+        new PrescribedLight(
+            Optional.of(Vec3.ofAzimuthAltitude(2.6, 0.5)),
+            60_000,
+            12,
+            4000,
+            OptionalDouble.empty());
+    House still =
+        new House(
+            HOUSE.name(),
+            HOUSE.note(),
+            HOUSE.site(),
+            HOUSE.rooms(),
+            HOUSE.surfaces(),
+            HOUSE.openings(),
+            HOUSE.lamps(),
+            HOUSE.outside(),
+            HOUSE.eyes(),
+            HOUSE.rates(),
+            Optional.of(noon),
+            HOUSE.scale());
+    SurfaceScore wall = Scorer.score(still, OPTIONS, Progress.NONE).surfaces().get(0);
+    LevelScore level = wall.atLevel(4);
+    assertThat(level.peakShowing()).isPositive();
+    assertThat(level.clearHours().get(0)).isEqualTo(8760);
+    assertThat(level.expectedHours().get(0)).isEqualTo(8760);
+    for (int row = 0; row < 3; row++) {
+      for (int c = 0; c < 24; c++) {
+        assertThat((double) wall.calendar().showing(row, c))
+            .isCloseTo(level.peakShowing(), within(1e-5));
+      }
+    }
+    Peak peak = wall.worst().orElseThrow();
+    assertThat(peak.at().getDayOfYear()).isEqualTo(60);
+    assertThat(peak.at().getHour()).isEqualTo(12);
   }
 
   private static void againSlowly(LightModel light, JointScore joint, Peak peak) {
