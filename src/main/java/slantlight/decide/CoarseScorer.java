@@ -21,6 +21,7 @@ public final class CoarseScorer {
   private static final double PATCH = 1.2;
   private static final double CONE = 0.35;
   private static final double SUN_STEP_DEG = 10;
+  private static final double SUN_EDGE = 0.3;
   private static final int DAYS_BETWEEN = 45;
   private static final int STEP = 30;
   private static final double SPACING = 2;
@@ -31,6 +32,7 @@ public final class CoarseScorer {
           TransportOptions.DEFAULT.groupSide(),
           CONE,
           SUN_STEP_DEG,
+          SUN_EDGE,
           TransportOptions.DEFAULT.maxPatches());
 
   private final ScoreOptions options;

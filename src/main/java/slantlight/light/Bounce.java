@@ -1,6 +1,6 @@
 package slantlight.light;
 
-import slantlight.geom.Frame;
+import java.util.Arrays;
 import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
@@ -13,14 +13,20 @@ final class Bounce {
      * A patch or a whole group.
      *
      * @param patch its number, or -1 when a whole group is meant
+     * @param box bounds of the piece of the patch that is meant, in its plane; null for all of it
      * @param dx unit direction
      * @param weight length of its light vector for unit luminance
      */
-    void piece(int group, int patch, double dx, double dy, double dz, double weight);
+    void piece(int group, int patch, double[] box, double dx, double dy, double dz, double weight);
   }
 
-  /** Groups and patches seen under a wider angle than this (radians) are divided. */
-  private static final double WIDE = 0.35;
+  /** Tells how wide an angle, radians, what is seen in a unit direction may take up undivided. */
+  interface Spread {
+    double at(double dx, double dy, double dz);
+  }
+
+  /** A patch is cut in four no more than so many times. */
+  private static final int DEPTH = 4;
 
   private final Mesh mesh;
   private final Interior interior;
@@ -30,7 +36,7 @@ final class Bounce {
     this.interior = interior;
   }
 
-  void at(int room, Vec3 p, Vec3 n, PatchSink sink) {
+  void at(int room, Vec3 p, Vec3 n, Spread spread, PatchSink sink) {
     Exchange.Kite kite = new Exchange.Kite();
     for (int r : interior.near(room)) {
       boolean clear = interior.clear(room, r);
@@ -43,10 +49,11 @@ final class Bounce {
           continue;
         }
         double distance = d.length();
-        if (2 * radius < WIDE * distance && d.dot(n) > radius) {
+        double wide = spread.at(d.x() / distance, d.y() / distance, d.z() / distance);
+        if (2 * radius < wide * (distance - radius) && d.dot(n) > radius) {
           whole(clear, g, p, n, d, distance, height, sink);
         } else {
-          pieces(clear, g, p, n, kite, sink);
+          pieces(clear, g, p, n, spread, kite, sink);
         }
       }
     }
@@ -70,61 +77,88 @@ final class Bounce {
     }
     if (seen > 0) {
       double w = seen * height / (distance * distance * distance);
-      sink.piece(g, -1, d.x() / distance, d.y() / distance, d.z() / distance, w);
+      sink.piece(g, -1, null, d.x() / distance, d.y() / distance, d.z() / distance, w);
     }
   }
 
-  private void pieces(boolean clear, int g, Vec3 p, Vec3 n, Exchange.Kite kite, PatchSink sink) {
+  private void pieces(
+      boolean clear, int g, Vec3 p, Vec3 n, Spread spread, Exchange.Kite kite, PatchSink sink) {
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
-      if (patch.rings().length > 1 || patch.edge() < WIDE * patch.centre().distance(p)) {
+      if (patch.edge() < wide(spread, p, patch.centre())) {
         if (clear || !interior.blockedBetween(p, n, patch.centre(), patch.normal())) {
-          kite.look(patch, p, n);
-          tell(g, q, kite, sink);
+          kite.look(patch.rings(), patch.frame(), p, n);
+          tell(g, q, null, kite, sink);
         }
       } else {
-        divide(clear, patch.rings()[0], patch, 3, p, n, kite, sink);
+        divide(clear, patch.rings(), patch.box(), patch, DEPTH, p, n, spread, kite, sink);
       }
     }
   }
 
+  /** Cuts what of a patch lies in a box into four until it is seen under a small angle. */
   private void divide(
       boolean clear,
-      double[] ring,
+      double[][] rings,
+      double[] box,
       Patch patch,
       int depth,
       Vec3 p,
       Vec3 n,
+      Spread spread,
       Exchange.Kite kite,
       PatchSink sink) {
-    double[] b = Rings.bounds(ring);
-    double[] m = Rings.middle(ring);
-    Frame f = patch.frame();
-    Vec3 middle = f.toWorld(new Vec2(m[0], m[1]));
-    double size = Math.max(b[2] - b[0], b[3] - b[1]);
-    if (depth == 0 || size < WIDE * middle.distance(p)) {
+    double u = (box[0] + box[2]) / 2;
+    double v = (box[1] + box[3]) / 2;
+    double[] m = Rings.middle(rings[0]);
+    Vec3 middle = patch.frame().toWorld(new Vec2(m[0], m[1]));
+    double size = Math.max(box[2] - box[0], box[3] - box[1]);
+    if (depth == 0 || size < wide(spread, p, middle)) {
       if (clear || !interior.blockedBetween(p, n, middle, patch.normal())) {
-        kite.look(ring, f, p, n);
-        tell(patch.group(), patch.index(), kite, sink);
+        kite.look(rings, patch.frame(), p, n);
+        tell(patch.group(), patch.index(), box, kite, sink);
       }
       return;
     }
-    double u = (b[0] + b[2]) / 2;
-    double v = (b[1] + b[3]) / 2;
     for (int k = 0; k < 4; k++) {
-      double su = (k & 1) == 0 ? -1 : 1;
-      double sv = (k & 2) == 0 ? -1 : 1;
-      double[] part = Rings.clip(Rings.clip(ring, su, 0, -su * u), 0, sv, -sv * v);
+      double[] quarter = {
+        (k & 1) == 0 ? box[0] : u,
+        (k & 2) == 0 ? box[1] : v,
+        (k & 1) == 0 ? u : box[2],
+        (k & 2) == 0 ? v : box[3]
+      };
+      double[][] part = clip(rings, quarter);
       if (part.length > 0) {
-        divide(clear, part, patch, depth - 1, p, n, kite, sink);
+        divide(clear, part, quarter, patch, depth - 1, p, n, spread, kite, sink);
       }
     }
   }
 
-  private static void tell(int g, int patch, Exchange.Kite kite, PatchSink sink) {
+  /** Size, m, below which something at a place need not be divided. */
+  private static double wide(Spread spread, Vec3 p, Vec3 place) {
+    Vec3 d = place.minus(p);
+    double distance = d.length();
+    return distance == 0
+        ? 0
+        : distance * spread.at(d.x() / distance, d.y() / distance, d.z() / distance);
+  }
+
+  private static double[][] clip(double[][] rings, double[] box) {
+    double[][] out = new double[rings.length][];
+    int count = 0;
+    for (double[] ring : rings) {
+      double[] part = Rings.clip(ring, box[0], box[1], box[2], box[3]);
+      if (part.length > 0) {
+        out[count++] = part;
+      }
+    }
+    return count == out.length ? out : Arrays.copyOf(out, count);
+  }
+
+  private static void tell(int g, int patch, double[] box, Exchange.Kite kite, PatchSink sink) {
     double w = Math.sqrt(kite.x * kite.x + kite.y * kite.y + kite.z * kite.z);
     if (w > 1e-12) {
-      sink.piece(g, patch, kite.x / w, kite.y / w, kite.z / w, w);
+      sink.piece(g, patch, box, kite.x / w, kite.y / w, kite.z / w, w);
     }
   }
 }

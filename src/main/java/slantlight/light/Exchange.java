@@ -148,7 +148,7 @@ final class Exchange {
           continue;
         }
         if (near) {
-          kite.look(other, p, n);
+          kite.look(other.rings(), other.frame(), p, n);
           sum += Math.max(0, kite.x * n.x() + kite.y * n.y() + kite.z * n.z());
         } else {
           Vec3 d = other.centre().minus(p);
@@ -388,24 +388,13 @@ final class Exchange {
     private double[] clipped = new double[128];
     private final double[] vector = new double[3];
 
-    void look(Patch patch, Vec3 p, Vec3 n) {
+    void look(double[][] rings, Frame f, Vec3 p, Vec3 n) {
       vector[0] = 0;
       vector[1] = 0;
       vector[2] = 0;
-      for (double[] ring : patch.rings()) {
-        addRing(ring, patch.frame(), p, n);
+      for (double[] ring : rings) {
+        addRing(ring, f, p, n);
       }
-      x = vector[0];
-      y = vector[1];
-      z = vector[2];
-    }
-
-    /** The same of one ring of a plane. */
-    void look(double[] ring, Frame f, Vec3 p, Vec3 n) {
-      vector[0] = 0;
-      vector[1] = 0;
-      vector[2] = 0;
-      addRing(ring, f, p, n);
       x = vector[0];
       y = vector[1];
       z = vector[2];

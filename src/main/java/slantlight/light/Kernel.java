@@ -15,4 +15,15 @@ public interface Kernel {
    * @param out receives {@link #rows()} values
    */
   void weigh(double wu, double wv, double wn, double[] out);
+
+  /**
+   * Widest angle, in radians, under which something in a local direction may be seen and still be
+   * weighed as if all of it lay in that direction.
+   */
+  default double widest(double wu, double wv, double wn) {
+    return SMOOTH;
+  }
+
+  /** {@link #widest} of weights that go with the cosine. */
+  double SMOOTH = 0.35;
 }

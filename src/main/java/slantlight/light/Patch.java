@@ -25,6 +25,12 @@ record Patch(
     Vec3[] probes,
     Vec3[] eyes,
     double[] box) {
+  /** True when the patch is a full rectangle, its box. */
+  boolean whole() {
+    double cell = (box[2] - box[0]) * (box[3] - box[1]);
+    return rings.length == 1 && rings[0].length == 8 && area > 0.999999 * cell;
+  }
+
   Vec3 normal() {
     return frame.n();
   }

@@ -15,6 +15,7 @@ final class RoomLight {
   private final Columns columns;
   private final Interior interior;
   private final SunPatch sunPatch;
+  private final SunGrain grains;
   private final Exposure[] exposures;
 
   /** Openings whose light reaches a patch. */
@@ -44,6 +45,7 @@ final class RoomLight {
     mesh = new Mesh(house, interior, options);
     exchange = new Exchange(mesh, interior, sights, progress);
     int n = mesh.patches.size();
+    grains = new SunGrain(beam, columns, options.sunEdge(), n);
     exposures = new Exposure[n];
     apertures = new Aperture[n][];
     light = new float[n][];
@@ -103,10 +105,15 @@ final class RoomLight {
     float[][] out = new float[1][columns.total];
     exposures[i].addTo(out, columns);
     int first = columns.sun(Columns.INSIDE);
-    for (int k = 0; k < columns.nodes.size(); k++) {
-      out[0][first + k] +=
+    float[] beams = new float[columns.nodes.size()];
+    boolean any = false;
+    for (int k = 0; k < beams.length; k++) {
+      beams[k] =
           (float) sunPatch.illuminance(mesh.patches.get(i), apertures[i], columns.nodes.get(k));
+      out[0][first + k] += beams[k];
+      any |= beams[k] > 0;
     }
+    grains.mean(i, any ? beams : null);
     return out[0];
   }
 
@@ -121,6 +128,16 @@ final class RoomLight {
   /** Illuminance by column of a patch, or of a whole group when the patch is -1. */
   float[] response(int group, int patch) {
     return patch < 0 ? groupLight[group] : light[patch];
+  }
+
+  /** How the sun's beam is spread over a patch. */
+  SunGrain.Grain grain(int patch) {
+    return grains.of(mesh.patches.get(patch));
+  }
+
+  /** Parts of a patch's grain that a piece of the patch covers. */
+  int[] covered(int patch, double[] box) {
+    return grains.covered(mesh.patches.get(patch), box);
   }
 
   double reflectance(int group) {
@@ -187,6 +204,7 @@ final class RoomLight {
     private final double[] factors;
     private final boolean shines;
     private final Map<OutsideCell, Double> luminances = new ConcurrentHashMap<>();
+    private final Map<Integer, float[]> grain = new ConcurrentHashMap<>();
     private volatile Inside solved;
 
     private Moment(LightState state) {
@@ -219,11 +237,29 @@ final class RoomLight {
       return inside().total[patch];
     }
 
-    /** Luminance of a patch, or the mean of its group when the patch is -1, cd/m2. */
-    double luminance(int group, int patch) {
-      return (patch < 0 ? inside().groupMeans[group] : inside().total[patch])
-          * reflectance(group)
-          / Math.PI;
+    /**
+     * Luminance of a piece of a patch, cd/m2.
+     *
+     * @param patch its number, or -1 for the mean of its group
+     * @param box bounds of the piece in the patch's plane, or null for all of the patch
+     */
+    double luminance(int group, int patch, double[] box) {
+      double lux = patch < 0 ? inside().groupMeans[group] : inside().total[patch];
+      if (box != null && shines) {
+        float[] above = grain.computeIfAbsent(patch, this::above);
+        int[] covered = covered(patch, box);
+        for (int k = 0; k < covered.length && above.length > 0; k++) {
+          lux += factors[0] * above[covered[k]] / covered.length;
+        }
+      }
+      return Math.max(0, lux) * reflectance(group) / Math.PI;
+    }
+
+    private float[] above(int index) {
+      Patch patch = mesh.patches.get(index);
+      double mean = sunPatch.illuminance(patch, apertures[index], state.sky().sun());
+      float[] above = mean > 0 ? grains.above(patch, mean, state.sky().sun()) : null;
+      return above == null ? new float[0] : above;
     }
 
     /** Luminance of something outside, cd/m2. */

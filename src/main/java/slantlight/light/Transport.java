@@ -25,6 +25,9 @@ public final class Transport implements LightModel {
   private static final double PATCH_CONES = 2;
   private static final double EDGE_CONES = 0.3;
 
+  /** Widest angle of what is told apart in a list of incident light, radians. */
+  private static final double FINE = 0.12;
+
   private final House house;
   private final Columns columns;
   private final Outdoors outdoors;
@@ -96,8 +99,9 @@ public final class Transport implements LightModel {
         interior.room(at.roomId()),
         f.origin(),
         f.n(),
-        (group, patch, dx, dy, dz, weight) -> {
-          double lux = weight * moment.luminance(group, patch);
+        (dx, dy, dz) -> FINE,
+        (group, patch, box, dx, dy, dz, weight) -> {
+          double lux = weight * moment.luminance(group, patch, box);
           if (lux > 0) {
             list.add(new Incident(new Vec3(dx, dy, dz), lux, Sources.BOUNCED));
           }
@@ -238,29 +242,36 @@ public final class Transport implements LightModel {
           exposure.addLamp(lamp, w, lux);
         });
     exposure.addTo(out, columns);
-    BouncedRows bounced = new BouncedRows(out);
+    BouncedRows bounced = new BouncedRows(out, columns.sun(Columns.INSIDE));
     bounce.at(
         room,
         f.origin(),
         f.n(),
-        (group, patch, dx, dy, dz, weight) -> {
+        (dx, dy, dz) ->
+            kernel.widest(
+                along(f.u(), dx, dy, dz), along(f.v(), dx, dy, dz), along(f.n(), dx, dy, dz)),
+        (group, patch, box, dx, dy, dz, weight) -> {
           weigh(kernel, f, dx, dy, dz, w);
           double k = weight * rooms.reflectance(group) / Math.PI;
           bounced.add(rooms.response(group, patch), w, k);
+          if (box != null) {
+            bounced.addGrain(rooms.grain(patch), rooms.covered(patch, box), w, k);
+          }
         });
     bounced.finish();
     return out;
   }
 
   private static void weigh(Kernel kernel, Frame f, double dx, double dy, double dz, double[] out) {
-    Vec3 u = f.u();
-    Vec3 v = f.v();
-    Vec3 n = f.n();
     kernel.weigh(
-        dx * u.x() + dy * u.y() + dz * u.z(),
-        dx * v.x() + dy * v.y() + dz * v.z(),
-        Math.max(1e-9, dx * n.x() + dy * n.y() + dz * n.z()),
+        along(f.u(), dx, dy, dz),
+        along(f.v(), dx, dy, dz),
+        Math.max(1e-9, along(f.n(), dx, dy, dz)),
         out);
+  }
+
+  private static double along(Vec3 axis, double dx, double dy, double dz) {
+    return dx * axis.x() + dy * axis.y() + dz * axis.z();
   }
 
   @Override

@@ -25,6 +25,11 @@ final class ReliefKernel implements Kernel {
   /** Tilt of the central difference, rad: about the slope of a level 4 edge. */
   static final double TILT = 0.012;
 
+  /** GGX falls to 1 % of its peak at three times its roughness. */
+  private static final double LOBE_REACH = 2.5;
+
+  private static final double LOBE_SHARE = 0.25;
+
   /** Orientations of a facet: flat, then leaning toward u, away from it, toward v, away from it. */
   private static final int FLAT = 0;
 
@@ -35,6 +40,12 @@ final class ReliefKernel implements Kernel {
   private final Coating coating;
   private final Coating compound;
   private final boolean bothAxes;
+
+  /** Square of the cosine of the facet tilt within which the lobe is not faint. */
+  private final double lobeCos2;
+
+  /** Widest angle of what is weighed as one within the lobe, radians. */
+  private final double lobeAngle;
 
   /** Directions to the eyes: u, v and n of each in turn. */
   private final double[] eyes;
@@ -48,6 +59,10 @@ final class ReliefKernel implements Kernel {
     this.coating = coating;
     this.compound = compound;
     this.bothAxes = bothAxes;
+    double alpha = coating.roughness();
+    double reach = LOBE_REACH * alpha;
+    this.lobeCos2 = Double.isNaN(alpha) ? 1 : 1 / (1 + reach * reach);
+    this.lobeAngle = Math.min(SMOOTH, LOBE_SHARE * alpha);
     this.eyes = localDirections(point.sample().frame(), point.eyes());
     this.towardEyes = new Coating.Side[eyes.length / 3][];
     this.compoundTowardEyes = new Coating.Side[eyes.length / 3];
@@ -136,6 +151,22 @@ final class ReliefKernel implements Kernel {
         out[row + CHANGE_ACROSS + f / 2] = (toward - away) / (2 * TILT);
       }
     }
+  }
+
+  /**
+   * Toward what an eye sees mirrored, the lobe's slope is what counts: a quarter of its width will
+   * do.
+   */
+  @Override
+  public double widest(double wu, double wv, double wn) {
+    for (int e = 0; e < eyes.length; e += 3) {
+      double hn = wn + eyes[e + 2];
+      double h2 = 2 + 2 * (wu * eyes[e] + wv * eyes[e + 1] + wn * eyes[e + 2]);
+      if (hn * hn > lobeCos2 * h2) {
+        return lobeAngle;
+      }
+    }
+    return SMOOTH;
   }
 
   /** Luminance toward an eye of a facet, per unit illuminance square to the light. */

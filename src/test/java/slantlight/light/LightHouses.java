@@ -20,7 +20,7 @@ import slantlight.sky.SkyState;
 /** Variations of the test houses, states and kernels for the tests of light. */
 public final class LightHouses {
   /** Coarser than the default, for quick tests. */
-  public static final TransportOptions QUICK = new TransportOptions(0.8, 3, 0.15, 15, 8000);
+  public static final TransportOptions QUICK = new TransportOptions(0.8, 3, 0.15, 15, 0.2, 8000);
 
   /** Illuminance and light vector: rows n, u, v. */
   public static final Kernel VECTOR =
