@@ -26,7 +26,7 @@ public final class Transport implements LightModel {
   private static final double EDGE_CONES = 0.3;
 
   /** Widest angle of what is told apart in a list of incident light, radians. */
-  private static final double FINE = 0.12;
+  static final double FINE = 0.12;
 
   private final House house;
   private final Columns columns;

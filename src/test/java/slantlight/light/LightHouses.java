@@ -36,6 +36,11 @@ public final class LightHouses {
           out[1] = wu;
           out[2] = wv;
         }
+
+        @Override
+        public double widest(double wu, double wv, double wn) {
+          return Transport.FINE; // as finely as a list of incident light
+        }
       };
 
   private LightHouses() {}
