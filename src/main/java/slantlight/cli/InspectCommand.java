@@ -12,7 +12,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slantlight.decide.Inspection;
+import slantlight.decide.KeptLight;
 import slantlight.decide.ReducedScorer;
+import slantlight.light.LightModel;
+import slantlight.light.Transport;
+import slantlight.light.TransportOptions;
 import slantlight.scene.House;
 import slantlight.score.HouseScore;
 import slantlight.score.ScoreOptions;
@@ -68,7 +72,8 @@ final class InspectCommand implements Callable<Integer> {
   private List<Inspection> inspections(
       House house, LocalDate first, LocalDate last, ConsoleProgress bar) {
     ScoreOptions options = which.year(house);
-    HouseScore year = Scorer.score(house, options, bar);
+    LightModel light = new KeptLight(Transport.of(house, TransportOptions.DEFAULT, bar));
+    HouseScore year = Scorer.score(light, options, bar);
     List<String> worthIt = Inspection.worthIt(year);
     if (worthIt.isEmpty()) {
       return List.of();
@@ -78,7 +83,8 @@ final class InspectCommand implements Callable<Integer> {
       days.add(d.getDayOfYear());
     }
     return Inspection.of(
-        year, ReducedScorer.daylight(year, first.getYear(), List.copyOf(days), options, bar));
+        year,
+        ReducedScorer.daylight(light, year, first.getYear(), List.copyOf(days), options, bar));
   }
 
   private static LocalDate date(String option, String text) {

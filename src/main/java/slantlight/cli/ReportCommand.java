@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slantlight.decide.Inspection;
+import slantlight.decide.KeptLight;
 import slantlight.decide.Pricing;
 import slantlight.decide.ReducedScorer;
 import slantlight.decide.RemedyFinder;
@@ -77,12 +78,13 @@ final class ReportCommand implements Callable<Integer> {
     ReportFolder.prepare(out);
     ReportData data;
     try (ConsoleProgress bar = progress.open()) {
-      LightModel light = Transport.of(file.house(), TransportOptions.DEFAULT, bar);
+      LightModel light = new KeptLight(Transport.of(file.house(), TransportOptions.DEFAULT, bar));
       HouseScore score = Scorer.score(light, options, bar);
       Optional<RemedyStudy> study =
           noRemedies ? Optional.empty() : Optional.of(study(light, score, options, bar));
       List<Inspection> inspections =
-          Inspection.of(score, ReducedScorer.daylight(score, score.year(), weekly(), options, bar));
+          Inspection.of(
+              score, ReducedScorer.daylight(light, score, score.year(), weekly(), options, bar));
       bar.at("the picture of the worst moment", 0);
       data = ReportMaker.of(light, score, file.provenance(), study, inspections);
       bar.at("writing", 0.5);

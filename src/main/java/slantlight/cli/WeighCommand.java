@@ -15,6 +15,7 @@ import slantlight.decide.BudgetPlan;
 import slantlight.decide.CoarseScorer;
 import slantlight.decide.Comparison;
 import slantlight.decide.Facing;
+import slantlight.decide.KeptLight;
 import slantlight.decide.Openings;
 import slantlight.decide.Plan;
 import slantlight.decide.PlanCheck;
@@ -76,7 +77,7 @@ final class WeighCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "1",
       description =
-          "Study shades or moved lamps for the N worst culprits, 0 to 3; each set of them lights the"
+          "Study shades, film or moved lamps for the N worst culprits, 0 to 3; each set of them lights the"
               + " house anew (default: ${DEFAULT-VALUE}).")
   private int houseWide;
 
@@ -181,7 +182,7 @@ final class WeighCommand implements Callable<Integer> {
   private Answer remedies(SceneFile file, ConsoleProgress bar) {
     House house = file.house();
     ScoreOptions options = which.year(house);
-    LightModel light = Transport.of(house, TransportOptions.DEFAULT, bar);
+    LightModel light = new KeptLight(Transport.of(house, TransportOptions.DEFAULT, bar));
     HouseScore base = Scorer.score(light, options, bar);
     List<String> targets = RemedyFinder.aboveLimit(base);
     ReducedScorer scorer = ReducedScorer.of(light, base, targets, options);

@@ -23,18 +23,25 @@ import slantlight.units.Progress;
 
 /**
  * Finds the house-wide changes that act on the causes: for the opening behind most excess a cloth
- * shade, for the lamps behind it a place far enough off or an aim far enough away. The search for
- * "far enough" looks at the room alone; what it finds is then scored in the whole house.
+ * shade and a clear film, for the lamps behind it a place far enough off or an aim far enough away.
+ * The search for "far enough" looks at the room alone; what it finds is then scored in the whole
+ * house.
  */
 final class HouseWideSearch {
   /** A light cloth: a fifth goes through, scattered (from memory). */
   private static final Shade CLOTH = new Shade(0.2, true);
+
+  /** Shares that neutral films of the trade let through, the lightest film first (from memory). */
+  private static final List<Double> FILMS = List.of(0.7, 0.5, 0.35, 0.2);
 
   /** Farthest that a lamp is moved, m. */
   private static final double FARTHEST = 1.5;
 
   /** Largest turn of a lamp's aim, radians. */
   private static final double WIDEST = Math.toRadians(60);
+
+  /** A change helps that leaves less than this share of the showing. */
+  private static final double HELPS = 0.99;
 
   private static final double HEADROOM = 2.0;
   private static final int HALVINGS = 4;
@@ -57,26 +64,33 @@ final class HouseWideSearch {
   /**
    * Finds changes.
    *
-   * @param most how many; every set of them is a menu of its own, and a house lit anew
+   * @param most how many culprits; every set of changes is a menu of its own, and a house lit anew
+   * @return by culprit, the changes that can be made to it one instead of another
    */
-  List<HouseWide> search(HouseScore before, int most, Progress progress) {
+  List<List<HouseWide>> search(HouseScore before, int most, Progress progress) {
     List<Map.Entry<String, Blame>> culprits = new ArrayList<>(blame(before).entrySet());
     culprits.sort(
         Comparator.comparingDouble((Map.Entry<String, Blame> e) -> -e.getValue().excess()));
-    List<HouseWide> out = new ArrayList<>();
+    List<List<HouseWide>> out = new ArrayList<>();
     for (Map.Entry<String, Blame> e : culprits) {
       if (out.size() == most) {
         break;
       }
       progress.at("shades and lamps", 0.6 + 0.1 * out.size());
       Optional<Opening> opening = Edits.findOpening(house, e.getKey());
-      Optional<HouseWide> change =
-          opening.isPresent()
-              ? shade(opening.get())
-              : Edits.findLamp(house, e.getKey())
-                  .filter(l -> l.roomId().equals(roomOf(e.getValue().worst())))
-                  .flatMap(l -> lamp(l, e.getValue().worst()));
-      change.ifPresent(out::add);
+      List<HouseWide> changes = new ArrayList<>();
+      if (opening.isPresent()) {
+        shade(opening.get()).ifPresent(changes::add);
+        film(opening.get(), e.getValue().worst()).ifPresent(changes::add);
+      } else {
+        Edits.findLamp(house, e.getKey())
+            .filter(l -> l.roomId().equals(roomOf(e.getValue().worst())))
+            .flatMap(l -> lamp(l, e.getValue().worst()))
+            .ifPresent(changes::add);
+      }
+      if (!changes.isEmpty()) {
+        out.add(changes);
+      }
     }
     return out;
   }
@@ -130,6 +144,35 @@ final class HouseWideSearch {
             new HouseWide(List.of(new Remedy.ShadeOpening(opening.id(), opening.label(), CLOTH))));
   }
 
+  /** The lightest film that is enough for the worst surface, else the darkest if it helps. */
+  private Optional<HouseWide> film(Opening opening, SurfaceScore worst) {
+    if (opening.shade().isPresent()) {
+      return Optional.empty();
+    }
+    HouseWide darkest = film(opening, FILMS.get(FILMS.size() - 1));
+    SurfaceScore under = under(darkest, house, worst);
+    if (!borne(under)) {
+      boolean helps = Baseline.showing(house, under) < HELPS * Baseline.showing(house, worst);
+      return helps ? Optional.of(darkest) : Optional.empty();
+    }
+    for (double through : FILMS) {
+      HouseWide film = film(opening, through);
+      if (borne(under(film, house, worst))) {
+        return Optional.of(film);
+      }
+    }
+    return Optional.of(darkest);
+  }
+
+  private static HouseWide film(Opening o, double through) {
+    Shade film = new Shade(through, false);
+    return new HouseWide(List.of(new Remedy.ShadeOpening(o.id(), o.label(), film)));
+  }
+
+  private boolean borne(SurfaceScore score) {
+    return judge.borne(score, Math.max(3, Baseline.level(house, score)));
+  }
+
   /** Moved or turned just far enough; of the two, the one that is enough, else the better one. */
   private Optional<HouseWide> lamp(Lamp lamp, SurfaceScore worst) {
     Surface surface = house.surface(worst.surfaceId());
@@ -137,7 +180,7 @@ final class HouseWideSearch {
     Search move = move(lamps, surface, worst);
     Search turn = turn(lamps, surface, worst);
     Search best = move.after() <= Math.max(turn.after(), limit(worst)) ? move : turn;
-    return best.after() < 0.99 * Baseline.showing(house, worst)
+    return best.after() < HELPS * Baseline.showing(house, worst)
         ? Optional.of(best.change())
         : Optional.empty();
   }
@@ -220,14 +263,18 @@ final class HouseWideSearch {
 
   private Search search(Way way, double amount, SurfaceScore worst) {
     HouseWide change = way.by(amount);
-    House changed = Edits.roomAlone(house, roomOf(worst));
+    SurfaceScore after = under(change, Edits.roomAlone(house, roomOf(worst)), worst);
+    return new Search(change, Baseline.showing(house, after));
+  }
+
+  /** One surface under a change of a house or of a part of it. */
+  private SurfaceScore under(HouseWide change, House where, SurfaceScore surface) {
+    House changed = where;
     for (Remedy r : change.changes()) {
       changed = r.apply(changed);
     }
-    Map<String, List<Remedy>> nothing = Map.of(worst.surfaceId(), List.of());
-    SurfaceScore after =
-        bench.run(rescorer.light(changed), changed, nothing).get(worst.surfaceId());
-    return new Search(change, Baseline.showing(house, after));
+    Map<String, List<Remedy>> nothing = Map.of(surface.surfaceId(), List.of());
+    return bench.run(rescorer.light(changed), changed, nothing).get(surface.surfaceId());
   }
 
   private String roomOf(SurfaceScore s) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import slantlight.scene.House;
 import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
@@ -42,7 +43,21 @@ public record PlanCheck(Map<String, Double> showing) {
       }
       recipes.put(o.surfaceId(), recipe);
     }
-    Map<String, SurfaceScore> scores = new Bench(base).run(scorer.light(lit), house, recipes);
+    Rescorer.Lit after = scorer.light(lit);
+    Set<String> reached =
+        after.reached(recipes.keySet().stream().map(id -> base.surface(id)).toList());
+    Map<String, List<Remedy>> elsewhere = new LinkedHashMap<>(recipes);
+    elsewhere.keySet().removeAll(reached);
+    recipes.keySet().retainAll(reached);
+    Bench bench = new Bench(base);
+    Map<String, SurfaceScore> scores = new LinkedHashMap<>();
+    if (!recipes.isEmpty()) {
+      scores.putAll(bench.run(after, house, recipes));
+    }
+    if (!elsewhere.isEmpty()) {
+      // Where the plan changes no light, the light of the house as drawn is at hand.
+      scores.putAll(bench.run(scorer.light(base.house()), base.house(), elsewhere));
+    }
     Map<String, Double> out = new LinkedHashMap<>();
     for (Option o : plan.options()) {
       out.put(o.surfaceId(), Showing.at(scores.get(o.surfaceId()), Math.max(3, o.level())));

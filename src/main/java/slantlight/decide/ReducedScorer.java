@@ -1,11 +1,12 @@
 package slantlight.decide;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import slantlight.board.Layout;
 import slantlight.geom.Vec3;
 import slantlight.light.Basis;
@@ -18,6 +19,8 @@ import slantlight.light.SunBeams;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.House;
+import slantlight.scene.Opening;
+import slantlight.scene.Shade;
 import slantlight.score.HouseScore;
 import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
@@ -36,8 +39,21 @@ public final class ReducedScorer implements Rescorer {
   /** Most days taken from one surface's joints. */
   private static final int PER_SURFACE = 3;
 
+  /** Days this near have nearly the same sun: its declination moves 0.4 degrees a day at most. */
+  private static final int NEAR = 6;
+
+  /** Lights of changed houses that are kept: the plan is often one of the last. */
+  private static final int LIGHTS = 4;
+
   private final LightModel drawn;
   private final ScoreOptions options;
+  private final Map<House, LightModel> lights =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<House, LightModel> eldest) {
+          return size() > LIGHTS;
+        }
+      };
 
   private ReducedScorer(LightModel drawn, ScoreOptions options) {
     this.drawn = drawn;
@@ -55,7 +71,17 @@ public final class ReducedScorer implements Rescorer {
       LightModel light, HouseScore base, List<String> surfaces, ScoreOptions options) {
     TreeSet<Integer> days = new TreeSet<>(spread(options.year()));
     for (String id : surfaces) {
-      days.addAll(worstDays(base.surface(id)));
+      worstDays(base.surface(id)).limit(1).forEach(days::add);
+      base.surface(id)
+          .spots()
+          .flatMap(SpotScore::peak)
+          .ifPresent(p -> days.add(p.at().getDayOfYear()));
+    }
+    for (String id : surfaces) {
+      worstDays(base.surface(id))
+          .limit(PER_SURFACE)
+          .filter(d -> days.subSet(d - NEAR, d + NEAR + 1).isEmpty())
+          .forEach(days::add);
     }
     return new ReducedScorer(light, options.withDays(List.copyOf(days)));
   }
@@ -65,31 +91,33 @@ public final class ReducedScorer implements Rescorer {
     return ScoreOptions.everyDay(year, SPREAD);
   }
 
-  private static List<Integer> worstDays(SurfaceScore score) {
-    List<Integer> out = new ArrayList<>();
-    score.joints().stream()
+  /** Days of the joints' peaks, the worst joint's first. */
+  private static Stream<Integer> worstDays(SurfaceScore score) {
+    return score.joints().stream()
         .flatMap(j -> j.peak().stream())
         .sorted((a, b) -> Double.compare(b.showing(), a.showing()))
         .map(p -> p.at().getDayOfYear())
-        .distinct()
-        .limit(PER_SURFACE)
-        .forEach(out::add);
-    score.spots().flatMap(SpotScore::peak).ifPresent(p -> out.add(p.at().getDayOfYear()));
-    return out;
+        .distinct();
   }
 
   /**
    * Scores the surfaces worth an inspection on the days of a period with every lamp out.
    *
+   * @param light of the house, its lamps included
    * @param days days of the year, ascending
    * @param options how the year was scored
    */
   public static HouseScore daylight(
-      HouseScore year, int calendarYear, List<Integer> days, ScoreOptions options, Progress p) {
+      LightModel light,
+      HouseScore year,
+      int calendarYear,
+      List<Integer> days,
+      ScoreOptions options,
+      Progress p) {
     Map<String, Layout> layouts = new LinkedHashMap<>();
     year.surfaces().forEach(s -> layouts.put(s.surfaceId(), s.layout()));
     return Scorer.score(
-        Edits.unlit(year.house()),
+        new SameLight(light, Edits.unlit(year.house())),
         new ScoreOptions(
             calendarYear,
             days,
@@ -105,18 +133,67 @@ public final class ReducedScorer implements Rescorer {
 
   @Override
   public Lit light(House house) {
-    return under(
-        house.equals(drawn.house())
-            ? drawn
-            : Transport.of(house, TransportOptions.DEFAULT, Progress.NONE));
+    return under(lightOf(house));
+  }
+
+  private LightModel lightOf(House house) {
+    if (house.equals(drawn.house())) {
+      return drawn;
+    }
+    Optional<Opening> filmed = filmed(house);
+    if (filmed.isEmpty()) {
+      return traced(house);
+    }
+    Opening o = filmed.get();
+    House black = Edits.opening(house, o.withShade(new Shade(0, false)));
+    return new FilmedLight(house, drawn, traced(black), o.shade().orElseThrow().transmittance());
+  }
+
+  /** The one opening that has a clear film more than the house as drawn, if that is all. */
+  private Optional<Opening> filmed(House house) {
+    for (Opening o : house.openings()) {
+      Optional<Opening> before = Edits.findOpening(drawn.house(), o.id());
+      if (before.isPresent() && !before.get().equals(o)) {
+        boolean film =
+            before.get().shade().isEmpty() && o.shade().isPresent() && !o.shade().get().diffusing();
+        return film && Edits.opening(house, before.get()).equals(drawn.house())
+            ? Optional.of(o)
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private LightModel traced(House house) {
+    LightModel known = lights.get(house);
+    if (known == null) {
+      known =
+          drawn
+              .changed(house)
+              .orElseGet(
+                  () ->
+                      new KeptLight(Transport.of(house, TransportOptions.DEFAULT, Progress.NONE)));
+      lights.put(house, known);
+    }
+    return known;
   }
 
   private Lit under(LightModel light) {
-    return (changed, surfaces, layouts, backBlocked) ->
-        Scorer.score(
+    return new Lit() {
+      @Override
+      public HouseScore score(
+          House changed, Set<String> surfaces, Map<String, Layout> layouts, Set<String> blocked) {
+        return Scorer.score(
             new SameLight(light, changed),
-            options.withSurfaces(surfaces).withLayouts(layouts).withBackBlocked(backBlocked),
+            options.withSurfaces(surfaces).withLayouts(layouts).withBackBlocked(blocked),
             Progress.NONE);
+      }
+
+      @Override
+      public Set<String> reached(List<SurfaceScore> scores) {
+        return Reach.of(drawn, light, scores);
+      }
+    };
   }
 
   /** The light of one house in another that differs in boards, levels and paint only. */

@@ -164,7 +164,7 @@ public sealed interface Remedy {
           Locale.ROOT,
           shade.diffusing()
               ? "cloth shade (%.0f %% through) on the %s"
-              : "film (%.0f %%) on the %s",
+              : "film (%.0f %% through) on the %s",
           100 * shade.transmittance(),
           label);
     }

@@ -100,22 +100,30 @@ public final class RemedyFinder {
     progress.at("remedies, combined", 0.4);
     add(trials, bench.runAll(lit, house, combinations(trials)));
     progress.at("shades and lamps", 0.6);
-    List<HouseWide> wide =
+    List<List<HouseWide>> wide =
         new HouseWideSearch(house, bench, rescorer, judge).search(before, houseWide, progress);
     List<RemedyLine> lines = new ArrayList<>();
     List<Menu> menus = new ArrayList<>();
     menus.add(menu(List.of(), 0, trials));
     trials.forEach((id, list) -> lines.addAll(lines(id, list)));
-    for (List<Remedy> changes : subsets(wide)) {
-      House changed = house;
-      for (Remedy r : changes) {
-        changed = r.apply(changed);
+    List<HouseWide> best = new ArrayList<>();
+    for (List<HouseWide> choice : wide) {
+      double least = Double.POSITIVE_INFINITY;
+      HouseWide kindest = null;
+      for (HouseWide one : choice) {
+        Map<String, List<Trial>> under = wide(one.changes(), trials, before, lines, menus);
+        double left = excess(under);
+        if (left < least) {
+          least = left;
+          kindest = one;
+        }
       }
-      Map<String, List<Trial>> under = under(changed, trials);
-      OptionalLong price = pricing.houseWide(changes);
-      under.forEach((id, list) -> lines.addAll(wideLines(changes, price, id, list, before)));
-      if (price.isPresent()) {
-        menus.add(menu(changes, price.getAsLong(), under));
+      best.add(kindest);
+    }
+    for (List<HouseWide> together : Subsets.of(best)) {
+      if (together.size() >= 2) {
+        List<Remedy> changes = together.stream().flatMap(w -> w.changes().stream()).toList();
+        wide(changes, trials, before, lines, menus);
       }
     }
     lines.sort(order());
@@ -174,11 +182,32 @@ public final class RemedyFinder {
     return out;
   }
 
-  private static List<List<Remedy>> subsets(List<HouseWide> wide) {
-    return Subsets.of(wide).stream()
-        .filter(s -> !s.isEmpty())
-        .map(s -> s.stream().flatMap(w -> w.changes().stream()).toList())
-        .toList();
+  /** Tries a house-wide change on every surface; adds what came of it, and returns it. */
+  private Map<String, List<Trial>> wide(
+      List<Remedy> changes,
+      Map<String, List<Trial>> trials,
+      HouseScore before,
+      List<RemedyLine> lines,
+      List<Menu> menus) {
+    House changed = house;
+    for (Remedy r : changes) {
+      changed = r.apply(changed);
+    }
+    Map<String, List<Trial>> under = under(changed, trials);
+    OptionalLong price = pricing.houseWide(changes);
+    under.forEach((id, list) -> lines.addAll(wideLines(changes, price, id, list, before)));
+    if (price.isPresent()) {
+      menus.add(menu(changes, price.getAsLong(), under));
+    }
+    return under;
+  }
+
+  /** Excess of all surfaces, nothing done to them. */
+  private double excess(Map<String, List<Trial>> trials) {
+    return trials.values().stream()
+        .map(list -> list.get(0).score())
+        .mapToDouble(s -> judge.excess(s, Math.max(3, Baseline.level(house, s))))
+        .sum();
   }
 
   /**
@@ -188,14 +217,16 @@ public final class RemedyFinder {
   private Map<String, List<Trial>> under(House changed, Map<String, List<Trial>> trials) {
     Rescorer.Lit lit = rescorer.light(changed);
     Map<String, List<Remedy>> nothing = new LinkedHashMap<>();
-    trials.keySet().forEach(id -> nothing.put(id, List.of()));
-    Map<String, SurfaceScore> alone = bench.run(lit, changed, nothing);
+    lit.reached(trials.values().stream().map(list -> list.get(0).score()).toList())
+        .forEach(id -> nothing.put(id, List.of()));
+    Map<String, SurfaceScore> alone =
+        nothing.isEmpty() ? Map.of() : bench.run(lit, changed, nothing);
     Map<String, List<List<Remedy>>> recipes = new LinkedHashMap<>();
     Map<String, List<Trial>> out = new LinkedHashMap<>();
     for (Map.Entry<String, List<Trial>> e : trials.entrySet()) {
       SurfaceScore now = alone.get(e.getKey());
       Trial old = e.getValue().get(0);
-      if (same(now, old.score())) {
+      if (now == null || same(now, old.score())) {
         out.put(e.getKey(), e.getValue());
         continue;
       }
@@ -215,7 +246,8 @@ public final class RemedyFinder {
 
   private static boolean same(SurfaceScore a, SurfaceScore b) {
     for (int level = 3; level <= 5; level++) {
-      if (Math.abs(Showing.at(a, level) - Showing.at(b, level)) > 1e-3) {
+      double before = Showing.at(b, level);
+      if (Math.abs(Showing.at(a, level) - before) > Math.max(1e-3, HELPS * before)) {
         return false;
       }
     }

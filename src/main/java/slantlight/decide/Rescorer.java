@@ -1,10 +1,13 @@
 package slantlight.decide;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import slantlight.board.Layout;
 import slantlight.scene.House;
 import slantlight.score.HouseScore;
+import slantlight.score.SurfaceScore;
 
 /** Scores changed houses with the same physics, on moments chosen beforehand. */
 public interface Rescorer {
@@ -23,5 +26,17 @@ public interface Rescorer {
      */
     HouseScore score(
         House house, Set<String> surfaces, Map<String, Layout> layouts, Set<String> backBlocked);
+
+    /**
+     * The surfaces to which this light brings something else than the house as drawn; all of them
+     * where that is not known.
+     *
+     * @param scores of surfaces of the house as drawn
+     */
+    default Set<String> reached(List<SurfaceScore> scores) {
+      Set<String> out = new LinkedHashSet<>();
+      scores.forEach(s -> out.add(s.surfaceId()));
+      return out;
+    }
   }
 }

@@ -160,6 +160,11 @@ final class Aperture {
     return clear * GlassPane.relativeTransmittance(cos, panes);
   }
 
+  /** True when no light comes through. */
+  boolean isBlack() {
+    return clear <= 0;
+  }
+
   /** Distance along a unit direction pointing outward from the hole to just outside the glass. */
   double depth(double cos) {
     return reveal / cos + 1e-6;

@@ -63,6 +63,21 @@ final class Exchange {
     balance();
   }
 
+  private Exchange(Exchange like, Mesh repainted) {
+    mesh = repainted;
+    interior = like.interior;
+    neighbours = like.neighbours;
+    groupFactors = like.groupFactors;
+    patchFactors = like.patchFactors;
+    openShares = like.openShares;
+    rowFits = like.rowFits;
+  }
+
+  /** The same exchange in other paint. */
+  Exchange on(Mesh repainted) {
+    return new Exchange(this, repainted);
+  }
+
   private void trace(int g, Sights sights) {
     Patch any = mesh.patches.get(mesh.groupStart[g]);
     int[] list = candidates(g, any);

@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.List;
+import java.util.Optional;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.units.Progress;
@@ -34,6 +35,14 @@ public interface LightModel {
    * @param kernels one per point
    */
   Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress);
+
+  /**
+   * The light of a house that differs in paint and in what its openings let through, sharing what
+   * stays the same; empty when it differs in more or this light has nothing to share.
+   */
+  default Optional<LightModel> changed(House other) {
+    return Optional.empty();
+  }
 
   /** Tests of the sun's own beam at the given points. */
   SunBeams beams(List<SamplePoint> points);

@@ -69,6 +69,31 @@ final class Mesh {
             .toArray(int[][]::new);
   }
 
+  private Mesh(Mesh like, House house) {
+    interior = like.interior;
+    patches.addAll(like.patches);
+    lampsOf.addAll(like.lampsOf);
+    groups = like.groups;
+    groupStart = like.groupStart;
+    groupArea = like.groupArea;
+    groupCentre = like.groupCentre;
+    groupRadius = like.groupRadius;
+    roomGroups = like.roomGroups;
+    groupReflectance = new double[groups];
+    for (int g = 0; g < groups; g++) {
+      groupReflectance[g] = reflectance(house, g);
+    }
+  }
+
+  /** The same patches in the paint of another house. */
+  Mesh in(House repainted) {
+    return new Mesh(this, repainted);
+  }
+
+  private double reflectance(House house, int g) {
+    return house.surfaces().get(patches.get(groupStart[g]).surface()).paint().lrv();
+  }
+
   private void describe(House house, int g) {
     Vec3 sum = Vec3.ZERO;
     for (int p = groupStart[g]; p < groupStart[g + 1]; p++) {
@@ -82,7 +107,7 @@ final class Mesh {
       groupRadius[g] =
           Math.max(groupRadius[g], patch.centre().distance(groupCentre[g]) + patch.edge() / 2);
     }
-    groupReflectance[g] = house.surfaces().get(patches.get(groupStart[g]).surface()).paint().lrv();
+    groupReflectance[g] = reflectance(house, g);
   }
 
   private void cut(

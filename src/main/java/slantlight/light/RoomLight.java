@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import slantlight.geom.Vec3;
-import slantlight.scene.House;
 import slantlight.units.Progress;
 
 /** Illuminance of every patch for every unit source, and for one sun that stands between nodes. */
@@ -27,29 +26,37 @@ final class RoomLight {
   /** Area mean of {@link #light} over each group. */
   private final float[][] groupLight;
 
-  /** Direct illuminance by patch and dense column, for the energy balance. */
-  private final float[][] directDense;
+  /** Direct illuminance by patch and column, lx per unit source. */
+  private final float[][] directLight;
 
+  /**
+   * Light on the inside surfaces.
+   *
+   * @param mesh of the house's surfaces
+   * @param exchange between them
+   * @param sunEdge edge of the grains of sunlight on a patch, m
+   */
   RoomLight(
-      House house,
+      Mesh mesh,
+      Exchange exchange,
       Columns columns,
       Interior interior,
       Sights sights,
       LampLight lamps,
       Beam beam,
-      TransportOptions options,
+      double sunEdge,
       Progress progress) {
+    this.mesh = mesh;
+    this.exchange = exchange;
     this.columns = columns;
     this.interior = interior;
     sunPatch = new SunPatch(beam);
-    mesh = new Mesh(house, interior, options);
-    exchange = new Exchange(mesh, interior, sights, progress);
     int n = mesh.patches.size();
-    grains = new SunGrain(beam, columns, options.sunEdge(), n);
+    grains = new SunGrain(beam, columns, sunEdge, n);
     exposures = new Exposure[n];
     apertures = new Aperture[n][];
     light = new float[n][];
-    directDense = new float[n][];
+    directLight = new float[n][];
     Tally tally = new Tally("light on the inside surfaces", n, progress);
     IntStream.range(0, n)
         .parallel()
@@ -57,14 +64,47 @@ final class RoomLight {
             i -> {
               exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
               light[i] = direct(i);
-              directDense[i] = java.util.Arrays.copyOf(light[i], columns.dense);
+              directLight[i] = light[i].clone();
               tally.one();
             });
     progress.at("light bounced inside", 0);
-    exchange.solve(light);
-    groupLight = new float[mesh.groups][];
-    IntStream.range(0, mesh.groups).parallel().forEach(g -> groupLight[g] = mean(g, light));
+    groupLight = bounced();
     progress.at("light bounced inside", 1);
+  }
+
+  /**
+   * The same light from outside and from lamps on other paint.
+   *
+   * @param exchange of the same surfaces, their paint changed
+   */
+  private RoomLight(RoomLight like, Mesh repainted, Exchange exchange) {
+    this.mesh = repainted;
+    this.exchange = exchange;
+    columns = like.columns;
+    interior = like.interior;
+    sunPatch = like.sunPatch;
+    grains = like.grains;
+    exposures = like.exposures;
+    apertures = like.apertures;
+    directLight = like.directLight;
+    light = new float[directLight.length][];
+    for (int i = 0; i < light.length; i++) {
+      light[i] = directLight[i].clone();
+    }
+    groupLight = bounced();
+  }
+
+  /** The same light from outside and from lamps on the surfaces of a house in other paint. */
+  RoomLight on(Mesh repainted) {
+    return new RoomLight(this, repainted, exchange.on(repainted));
+  }
+
+  /** Adds all bounces to {@link #light}; its mean over each group. */
+  private float[][] bounced() {
+    exchange.solve(light);
+    float[][] means = new float[mesh.groups][];
+    IntStream.range(0, mesh.groups).parallel().forEach(g -> means[g] = mean(g, light));
+    return means;
   }
 
   private Exposure expose(Patch patch, Sight sight, LampLight lamps) {
@@ -188,7 +228,7 @@ final class RoomLight {
         .forEach(
             i -> {
               total[i] = bySun[i][0] + columns.denseValue(light[i], moment.sources);
-              direct[i] += columns.denseValue(directDense[i], moment.sources);
+              direct[i] += columns.denseValue(directLight[i], moment.sources);
             });
     double[] means = new double[mesh.groups];
     for (Patch p : mesh.patches) {

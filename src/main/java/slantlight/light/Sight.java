@@ -59,6 +59,9 @@ final class Sight {
     place(p, n);
     sink = to;
     for (Aperture a : interior.reach(room)) {
+      if (a.isBlack()) {
+        continue;
+      }
       double[] ring = front(a, a.seenFrom(px, py, pz), n);
       if (ring.length == 0) {
         continue;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
@@ -29,6 +30,7 @@ public final class Transport implements LightModel {
   static final double FINE = 0.12;
 
   private final House house;
+  private final TransportOptions options;
   private final Columns columns;
   private final Outdoors outdoors;
   private final Interior interior;
@@ -51,15 +53,76 @@ public final class Transport implements LightModel {
     columns = new Columns(house.lamps().size(), grid(house, options));
     outdoors = new Outdoors(house, columns);
     interior = new Interior(house, outdoors);
+    this.options = options;
     double cone = options.coneAngle();
     sights = new Sights(interior, outdoors, cone, EDGE_CONES * cone);
     lamps = new LampLight(house, interior);
     beam = new Beam(interior, outdoors);
     // A patch takes only the sum of its cones, so it looks with a coarser eye.
     Sights coarse = new Sights(interior, outdoors, PATCH_CONES * cone, cone);
-    rooms = new RoomLight(house, columns, interior, coarse, lamps, beam, options, progress);
+    Mesh mesh = new Mesh(house, interior, options);
+    Exchange exchange = new Exchange(mesh, interior, coarse, progress);
+    rooms =
+        new RoomLight(
+            mesh, exchange, columns, interior, coarse, lamps, beam, options.sunEdge(), progress);
     bounce = new Bounce(rooms.mesh, interior);
     names = new Sources(house);
+  }
+
+  /** The light of a house of the same shape. */
+  private Transport(Transport like, House house) {
+    this.house = house;
+    options = like.options;
+    double cone = options.coneAngle();
+    columns = like.columns;
+    outdoors = like.outdoors;
+    boolean samePanes = house.openings().equals(like.house.openings());
+    lamps = like.lamps;
+    interior = samePanes ? like.interior : new Interior(house, outdoors);
+    sights = samePanes ? like.sights : new Sights(interior, outdoors, cone, EDGE_CONES * cone);
+    beam = samePanes ? like.beam : new Beam(interior, outdoors);
+    Mesh mesh = like.rooms.mesh.in(house);
+    rooms =
+        samePanes
+            ? like.rooms.on(mesh)
+            : new RoomLight(
+                mesh,
+                like.rooms.exchange.on(mesh),
+                columns,
+                interior,
+                new Sights(interior, outdoors, PATCH_CONES * cone, cone),
+                lamps,
+                beam,
+                options.sunEdge(),
+                Progress.NONE);
+    bounce = new Bounce(rooms.mesh, interior);
+    names = new Sources(house);
+  }
+
+  @Override
+  public Optional<LightModel> changed(House other) {
+    return sameShape(other) ? Optional.of(new Transport(this, other)) : Optional.empty();
+  }
+
+  private boolean sameShape(House other) {
+    return faces(house).equals(faces(other))
+        && holes(house).equals(holes(other))
+        && house.lamps().equals(other.lamps())
+        && house.site().equals(other.site())
+        && house.outside().equals(other.outside())
+        && house.prescribed().equals(other.prescribed());
+  }
+
+  private static List<Object> faces(House house) {
+    List<Object> out = new ArrayList<>();
+    house.surfaces().forEach(s -> out.add(List.of(s.roomId(), s.face())));
+    return out;
+  }
+
+  private static List<Object> holes(House house) {
+    List<Object> out = new ArrayList<>();
+    house.openings().forEach(o -> out.add(List.of(o.roomId(), o.kind(), o.toRoomId(), o.face())));
+    return out;
   }
 
   /**

@@ -20,7 +20,6 @@ import slantlight.light.SourceKind;
 import slantlight.light.SunBeams;
 import slantlight.scene.Eye;
 import slantlight.scene.House;
-import slantlight.scene.Lamp;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
 import slantlight.score.JointScore;
@@ -28,8 +27,6 @@ import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
 import slantlight.sight.RidgeKind;
 import slantlight.sight.RidgeTable;
-import slantlight.sky.SkyModel;
-import slantlight.sky.SkyState;
 
 /**
  * A room as lit at one moment, seen from an eye toward one place, with the real relief of its
@@ -365,21 +362,5 @@ final class LitPicture {
       }
       return weights == 0 ? Vec3.ZERO : sum.times(1 / weights);
     }
-  }
-
-  /** The state of the house at the worst moment: the real sky and the lamps that are on then. */
-  static LightState stateAt(House house, Peak peak) {
-    List<Double> lamps = new ArrayList<>();
-    SkyState sky =
-        house
-            .prescribed()
-            .map(p -> SkyModel.of(house.site()).prescribed(p, peak.at().getMonth()))
-            .orElseGet(() -> SkyModel.of(house.site()).at(peak.at(), peak.weather()));
-    double altitude = sky.sun().altitude();
-    for (Lamp lamp : house.lamps()) {
-      boolean on = lamp.on().stream().anyMatch(h -> h.on(peak.at().toLocalTime(), altitude));
-      lamps.add(on ? 1.0 : 0.0);
-    }
-    return new LightState(sky, lamps);
   }
 }

@@ -16,6 +16,7 @@ import slantlight.decide.LampPlace;
 import slantlight.decide.Option;
 import slantlight.decide.Plan;
 import slantlight.decide.Pricing;
+import slantlight.decide.Reach;
 import slantlight.decide.Remedy;
 import slantlight.decide.RemedyStudy;
 import slantlight.decide.Showing;
@@ -217,7 +218,7 @@ public final class ReportMaker {
     }
     SurfaceScore s = worst.get();
     Peak peak = Showing.worst(s).orElseThrow();
-    LightState state = LitPicture.stateAt(house, peak);
+    LightState state = Reach.stateAt(house, peak);
     int recommended =
         verdicts.stream()
             .filter(v -> v.surfaceId().equals(s.surfaceId()))

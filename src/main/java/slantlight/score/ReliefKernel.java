@@ -1,6 +1,8 @@
 package slantlight.score;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.light.Kernel;
@@ -194,5 +196,20 @@ final class ReliefKernel implements Kernel {
     return wt
         * coating.reflectance(
             cos * wa - s * wn, wv * tu - wu * tv, wt, cos * oa - s * on, ov * tu - ou * tv, ot);
+  }
+
+  /** Kernels are equal when they weigh every light alike. */
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof ReliefKernel k
+        && bothAxes == k.bothAxes
+        && coating.equals(k.coating)
+        && compound.equals(k.compound)
+        && Arrays.equals(eyes, k.eyes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(bothAxes, coating, compound, Arrays.hashCode(eyes));
   }
 }

@@ -1,6 +1,7 @@
 package slantlight.sight;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import slantlight.scene.Paint;
 
@@ -64,6 +65,17 @@ public final class Coating {
   /** A perfectly matt surface without a lobe, for first-order estimates and tests. */
   public static Coating matt(double reflectance) {
     return new Coating(reflectance, null, Albedo.NONE);
+  }
+
+  /** Coatings are equal when they reflect every light alike. */
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Coating c && bodyShare == c.bodyShare && Objects.equals(lobe, c.lobe);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(bodyShare, lobe);
   }
 
   /** Reflectance k of the body under the lobe. */

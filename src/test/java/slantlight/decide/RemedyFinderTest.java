@@ -16,6 +16,7 @@ import slantlight.scene.House;
 import slantlight.scene.Paint;
 import slantlight.scene.Rates;
 import slantlight.scene.RoomUse;
+import slantlight.scene.Shade;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
@@ -115,12 +116,32 @@ class RemedyFinderTest {
   @Test
   void aShadeIsAChoiceForTheWholeHouse() {
     RemedyStudy study = study(house);
-    assertThat(study.menus()).hasSize(2);
+    // As it is, with the cloth, with the film.
+    assertThat(study.menus()).hasSize(3);
     Menu shaded = study.menus().get(1);
     assertThat(shaded.changes().get(0)).isInstanceOf(Remedy.ShadeOpening.class);
     for (List<Option> options : shaded.surfaces()) {
       assertThat(options.get(0).peak()).isEqualTo(8 * Math.sqrt(0.2));
     }
+  }
+
+  /** 8 sqrt(tau) <= 2.5 needs tau <= 0.098: the darkest film is not enough and still helps. */
+  @Test
+  void theDarkestFilmIsOfferedWhereNoneIsEnough() {
+    Menu filmed = study(house).menus().get(2);
+    Remedy.ShadeOpening film = (Remedy.ShadeOpening) filmed.changes().get(0);
+    assertThat(film.shade()).isEqualTo(new Shade(0.2, false));
+    assertThat(film.agree()).containsExactly(Agreement.DESIGNER, Agreement.CLIENT);
+    assertThat(film.words()).startsWith("film (20 % through) on the ");
+  }
+
+  @Test
+  void theLightestFilmThatIsEnoughIsOffered() {
+    House quiet = HandScores.house(RoomUse.LIVING, Attention.EVERYDAY, new Paint(0.95, Sheen.FLAT));
+    // 8 * 0.9 * 0.45 sqrt(tau) = 3.24 sqrt(tau) <= 2.5 from tau = 0.595 down.
+    Menu filmed = study(quiet).menus().get(2);
+    Remedy.ShadeOpening film = (Remedy.ShadeOpening) filmed.changes().get(0);
+    assertThat(film.shade().transmittance()).isEqualTo(0.5);
   }
 
   @Test
