@@ -64,7 +64,7 @@ final class BouncedRows {
     if (of.none()) {
       return;
     }
-    if (grain != of) {
+    if (!of.equals(grain)) {
       grain = of;
       byPart = new float[of.above().length][];
     }

@@ -108,7 +108,8 @@ final class SunGrain {
     int count = 0;
     for (int q = 0; q < out.length; q++) {
       double u = box[0] + (box[2] - box[0]) * (q % side + 0.5) / side;
-      double v = box[1] + (box[3] - box[1]) * (q / side + 0.5) / side;
+      int row = q / side;
+      double v = box[1] + (box[3] - box[1]) * (row + 0.5) / side;
       there[q] = patch.whole() || Rings.inside(patch.rings()[0], u, v);
       if (there[q]) {
         Vec3 p = patch.frame().toWorld(new Vec2(u, v), Interior.LIFT);

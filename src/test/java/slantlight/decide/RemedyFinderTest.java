@@ -125,7 +125,7 @@ class RemedyFinderTest {
     }
   }
 
-  /** 8 sqrt(tau) <= 2.5 needs tau <= 0.098: the darkest film is not enough and still helps. */
+  // 8 sqrt(tau) <= 2.5 needs tau <= 0.098: the darkest film is not enough and still helps.
   @Test
   void theDarkestFilmIsOfferedWhereNoneIsEnough() {
     Menu filmed = study(house).menus().get(2);
