@@ -99,17 +99,7 @@ final class RowEdges {
     if (isFixedEdge(edges[i]) || isFixedEdge(edges[j])) {
       return true;
     }
-    return onMembers() && isWidestBetweenMembers(i, j);
-  }
-
-  /** True when no member further on is within reach of one of the board widths. */
-  private boolean isWidestBetweenMembers(int i, int j) {
-    for (double w : widths) {
-      if (edges[j] - edges[i] <= w + FIT && edges[j + 1] - edges[i] > w + FIT) {
-        return true;
-      }
-    }
-    return false;
+    return onMembers();
   }
 
   private boolean isBoardWidth(double height) {

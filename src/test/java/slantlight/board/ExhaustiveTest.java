@@ -20,29 +20,78 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
 import slantlight.board.Reckoning.CutRow;
 import slantlight.board.Reckoning.Sum;
+import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
+import slantlight.geom.Vec3;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
+import slantlight.scene.Framing;
 import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
+import slantlight.scene.SurfaceKind;
 
 /**
- * The solver against trying every layout of small walls: every chain of rows, every choice of studs
- * for the joints of every row. Costs of both are reckoned by {@link Reckoning}, not by the solver.
+ * The solver against trying every layout of small walls: every chain of rows, every choice of
+ * places for the joints of every row. Across the framing joints lie on studs; along it rows end on
+ * members and joints lie on a grid of one bay and the stock lengths from either end. Costs of both
+ * are reckoned by {@link Reckoning}, not by the solver.
  */
 class ExhaustiveTest {
   private static final double BAY = 24 * IN;
 
   static Stream<Wall> walls() {
-    return IntStream.range(0, 24).mapToObj(ExhaustiveTest::wall);
+    return Stream.concat(
+        IntStream.range(0, 24).mapToObj(ExhaustiveTest::wall),
+        IntStream.range(0, 24).mapToObj(ExhaustiveTest::girtWall));
   }
 
   /** A random small wall and a weight that is linear along every joint. */
   record Wall(int seed, Surface surface, ShowWeight weight) {
+    boolean along() {
+      return surface.boards().orElseThrow().run() == BoardRun.ALONG_FRAMING;
+    }
+
     @Override
     public String toString() {
-      return "wall " + seed;
+      return (along() ? "wall on level members " : "wall ") + seed;
     }
+  }
+
+  /** A smaller random wall on level members, its boards along them. */
+  private static Wall girtWall(int seed) {
+    Random random = new Random(1000 + seed);
+    double length = 5 + random.nextInt(7) * 0.5;
+    double height = 5 + random.nextInt(13) * 0.5;
+    List<Vec2> outer = new ArrayList<>(Boards.feet(0, 0, length, height));
+    if (seed % 4 == 3) {
+      outer.add(3, new Vec2(length / 3 * FT, (height + 1) * FT));
+    }
+    List<List<Vec2>> holes = new ArrayList<>();
+    if (seed % 3 > 0 && length > 7) {
+      double s = 1 + random.nextInt(4) * 0.5;
+      double sill = seed % 3 == 1 ? 0 : 1.5;
+      holes.add(Boards.feet(s, sill, s + 2.5, sill + 2 + random.nextInt(4) * 0.5));
+    }
+    double[] widths = seed % 2 == 0 ? new double[] {48} : new double[] {54};
+    Surface surface =
+        Boards.surface(
+            SurfaceKind.WALL,
+            Frame.of(Vec3.ZERO, Vec3.EAST, Vec3.NORTH.times(-1)),
+            Boards.offer(BoardRun.ALONG_FRAMING, widths, seed % 5 == 0 ? 4 : 6, 8),
+            new Framing(0, BAY, 0),
+            outer,
+            holes);
+    double a = random.nextDouble();
+    // Row joints cost much on some members and little on others, so that a rip can pay.
+    double[] onMember = random.doubles(8, 0.2, 8).toArray();
+    ShowWeight weight =
+        seed % 6 == 0
+            ? ShowWeight.PLAIN
+            : (p, d, kind) ->
+                kind == JointKind.BUTT
+                    ? 3 + a * p.x()
+                    : onMember[(int) Math.rint(p.y() / BAY)] + a * p.x();
+    return new Wall(seed, surface, weight);
   }
 
   private static Wall wall(int seed) {
@@ -82,7 +131,7 @@ class ExhaustiveTest {
     Sum ours = cost(wall, polygon, rowsOf(solved, polygon));
     Sum best = null;
     Map<List<Double>, List<Way>> known = new HashMap<>();
-    for (List<Double> chain : chains(wall.surface, polygon)) {
+    for (List<Double> chain : chains(wall, polygon)) {
       Sum s = cheapestCuts(wall, polygon, chain, known);
       if (s != null && (best == null || s.compare(best) < 0)) {
         best = s;
@@ -131,13 +180,26 @@ class ExhaustiveTest {
   }
 
   private static Sum between(Wall wall, Geometry polygon, CutRow below, CutRow above) {
+    if (wall.along()) {
+      double height = below.t1() - below.t0();
+      boolean whole =
+          wall.surface.boards().orElseThrow().sizes().stream()
+              .anyMatch(b -> Math.abs(b.width() - height) < 1e-5);
+      JointKind kind = below.t0() == 0 || whole ? JointKind.TAPERED : JointKind.CUT;
+      return Reckoning.stagger(polygon, below, above, BAY)
+          .plus(Reckoning.rowJoint(wall.surface, polygon, above.t0(), kind, wall.weight));
+    }
     return Reckoning.stagger(polygon, below, above, BAY)
         .plus(Reckoning.rowJoint(wall.surface, polygon, above.t0(), wall.weight));
   }
 
   /** Every list of row edges: whole rows between a first and a last row of any height on offer. */
-  private static List<List<Double>> chains(Surface surface, Geometry polygon) {
+  private static List<List<Double>> chains(Wall wall, Geometry polygon) {
     double top = polygon.getEnvelopeInternal().getMaxY();
+    if (wall.along()) {
+      return memberChains(wall.surface, top);
+    }
+    Surface surface = wall.surface;
     double[] widths =
         surface.boards().orElseThrow().sizes().stream()
             .mapToDouble(BoardSize::width)
@@ -161,6 +223,37 @@ class ExhaustiveTest {
     }
     List<List<Double>> out = new ArrayList<>();
     extend(List.of(0.0), distinct, top, widths, out);
+    return out;
+  }
+
+  /** Every list of row edges on members that boards can span. */
+  private static List<List<Double>> memberChains(Surface surface, double top) {
+    double widest =
+        surface.boards().orElseThrow().sizes().stream()
+            .mapToDouble(BoardSize::width)
+            .max()
+            .orElseThrow();
+    List<Double> members = new ArrayList<>();
+    for (int k = 1; k * BAY < top - 1e-6; k++) {
+      members.add(k * BAY);
+    }
+    List<List<Double>> out = new ArrayList<>();
+    for (int bits = 0; bits < 1 << members.size(); bits++) {
+      List<Double> chain = new ArrayList<>(List.of(0.0));
+      for (int i = 0; i < members.size(); i++) {
+        if ((bits >> i & 1) == 1) {
+          chain.add(members.get(i));
+        }
+      }
+      chain.add(top);
+      boolean spanned = true;
+      for (int i = 0; i + 1 < chain.size(); i++) {
+        spanned &= chain.get(i + 1) - chain.get(i) < widest + 1e-5;
+      }
+      if (spanned) {
+        out.add(chain);
+      }
+    }
     return out;
   }
 
@@ -216,7 +309,7 @@ class ExhaustiveTest {
 
   private static List<Way> ways(Wall wall, Geometry polygon, double t0, double t1) {
     List<Way> out = new ArrayList<>();
-    for (SortedSet<Double> cuts : subsets(studs(polygon, t0, t1))) {
+    for (SortedSet<Double> cuts : subsets(places(wall, polygon, t0, t1))) {
       CutRow row = new CutRow(t0, t1, cuts);
       Sum s = Reckoning.row(wall.surface, polygon, row, wall.weight);
       if (s != null) {
@@ -242,6 +335,33 @@ class ExhaustiveTest {
       best = search(wall, polygon, rows, i + 1, way.row, sum, best);
     }
     return best;
+  }
+
+  private static List<Double> places(Wall wall, Geometry polygon, double t0, double t1) {
+    if (!wall.along()) {
+      return studs(polygon, t0, t1);
+    }
+    double end = polygon.getEnvelopeInternal().getMaxX();
+    List<Double> all = new ArrayList<>();
+    for (int k = 1; k * BAY < end; k++) {
+      all.add(k * BAY);
+    }
+    for (BoardSize b : wall.surface.boards().orElseThrow().sizes()) {
+      all.add(b.length());
+      all.add(end - b.length());
+    }
+    List<Double> out = new ArrayList<>();
+    for (Geometry run : Reckoning.runs(polygon, t0, t1)) {
+      double from = run.getEnvelopeInternal().getMinX();
+      double to = run.getEnvelopeInternal().getMaxX();
+      for (double s : all) {
+        boolean fresh = out.stream().noneMatch(o -> Math.abs(o - s) < 1e-6);
+        if (fresh && s > from + 1e-6 && s < to - 1e-6) {
+          out.add(s);
+        }
+      }
+    }
+    return out;
   }
 
   private static List<Double> studs(Geometry polygon, double t0, double t1) {

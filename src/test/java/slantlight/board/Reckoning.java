@@ -155,10 +155,16 @@ final class Reckoning {
 
   /** The row joint between two rows. */
   static Sum rowJoint(Surface surface, Geometry polygon, double t, ShowWeight weight) {
+    Sum s = rowJoint(surface, polygon, t, JointKind.TAPERED, weight);
+    return new Sum(0, s.showing, s.faults, 0, 0);
+  }
+
+  /** The row joint between two rows along the framing: at a corner it breaks a rule. */
+  static Sum rowJoint(
+      Surface surface, Geometry polygon, double t, JointKind kind, ShowWeight weight) {
     Geometry below = polygon.intersection(line(-100, t - BESIDE, 100, t - BESIDE));
     Geometry above = polygon.intersection(line(-100, t + BESIDE, 100, t + BESIDE));
-    Sum s = joint(surface, common(below, above, false, t), JointKind.TAPERED, weight);
-    return new Sum(0, s.showing, s.faults, 0, 0);
+    return joint(surface, common(below, above, false, t), kind, weight);
   }
 
   /** Stretches that two lines beside a joint have in common, laid on the joint. */
