@@ -25,6 +25,7 @@ import slantlight.scene.Room;
 import slantlight.scene.RoomUse;
 import slantlight.scene.Sheen;
 import slantlight.scene.Site;
+import slantlight.scene.SkylinePoint;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
 
@@ -139,7 +140,7 @@ public final class TestHouses {
   }
 
   /** Latitude 45 N, longitude 93 W, sea level, level horizon. */
-  public static Site site() {
+  public static Site site(SkylinePoint... skyline) {
     return new Site(
         45,
         -93,
@@ -148,7 +149,7 @@ public final class TestHouses {
         java.util.Collections.nCopies(12, 0.2),
         0.21,
         java.util.Collections.nCopies(12, 0.5),
-        List.of());
+        List.of(skyline));
   }
 
   public static List<Vec2> rectangle(double x0, double y0, double x1, double y1) {

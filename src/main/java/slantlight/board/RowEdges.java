@@ -96,10 +96,7 @@ final class RowEdges {
     if (i == 0 || j == edges.length - 1 || isBoardWidth(height)) {
       return true;
     }
-    if (isFixedEdge(edges[i]) || isFixedEdge(edges[j])) {
-      return true;
-    }
-    return onMembers();
+    return isFixedEdge(edges[i]) || isFixedEdge(edges[j]) || onMembers();
   }
 
   private boolean isBoardWidth(double height) {

@@ -214,9 +214,7 @@ final class MeterCommand implements Runnable {
       return Collections.nCopies(house.lamps().size(), lamps == Switch.ON ? 1.0 : 0.0);
     }
     double altitude = Math.asin(Math.max(-1, Math.min(1, sky.sun().z())));
-    return house.lamps().stream()
-        .map(l -> l.on().stream().anyMatch(o -> o.on(time.toLocalTime(), altitude)) ? 1.0 : 0.0)
-        .toList();
+    return house.lampShares(time.toLocalTime(), altitude);
   }
 
   private static SamplePoint sample(PointsFile.Point p, Room room) {

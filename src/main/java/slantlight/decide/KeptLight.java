@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import slantlight.geom.Vec3;
 import slantlight.light.Basis;
-import slantlight.light.IncidentField;
 import slantlight.light.Kernel;
+import slantlight.light.LightBehind;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
-import slantlight.light.SunBeams;
 import slantlight.scene.House;
 import slantlight.units.Progress;
 
@@ -22,38 +20,17 @@ import slantlight.units.Progress;
  * points and their paint as they were. What is remembered is let go when memory runs short, and
  * then computed again to the same bits.
  */
-public final class KeptLight implements LightModel {
-  private final LightModel light;
+public final class KeptLight extends LightBehind {
   private final Map<Point, Place> kept = new ConcurrentHashMap<>();
 
   /** Remembers a light from now on. */
   public KeptLight(LightModel light) {
-    this.light = light;
+    super(light);
   }
 
   private record Point(SamplePoint at, Kernel kernel) {}
 
   private record Place(SoftReference<Basis> basis, int index) {}
-
-  @Override
-  public House house() {
-    return light.house();
-  }
-
-  @Override
-  public IncidentField incident(SamplePoint at, LightState state) {
-    return light.incident(at, state);
-  }
-
-  @Override
-  public IncidentField direct(SamplePoint at, LightState state) {
-    return light.direct(at, state);
-  }
-
-  @Override
-  public boolean sees(Vec3 a, Vec3 b) {
-    return light.sees(a, b);
-  }
 
   @Override
   public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
@@ -86,11 +63,6 @@ public final class KeptLight implements LightModel {
   @Override
   public Optional<LightModel> changed(House other) {
     return light.changed(other).map(KeptLight::new);
-  }
-
-  @Override
-  public SunBeams beams(List<SamplePoint> points) {
-    return light.beams(points);
   }
 
   /** Samples of several bases of one light, whose blocks are the same. */

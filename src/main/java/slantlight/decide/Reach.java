@@ -18,7 +18,6 @@ import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
 import slantlight.light.SunBeams;
 import slantlight.scene.House;
-import slantlight.scene.Lamp;
 import slantlight.score.Peak;
 import slantlight.score.SpotScore;
 import slantlight.score.SurfaceScore;
@@ -33,24 +32,6 @@ import slantlight.units.Progress;
 public final class Reach {
   /** A change of the light at a place by this share of its illuminance is none. */
   private static final double NONE = 0.02;
-
-  /** As the scorer's points lie above their surface, m. */
-  private static final double LIFT = 1e-3;
-
-  private static final Kernel VECTOR =
-      new Kernel() {
-        @Override
-        public int rows() {
-          return 3;
-        }
-
-        @Override
-        public void weigh(double wu, double wv, double wn, double[] out) {
-          out[0] = wn;
-          out[1] = wu;
-          out[2] = wv;
-        }
-      };
 
   private final House house;
   private final List<SamplePoint> places = new ArrayList<>();
@@ -86,26 +67,19 @@ public final class Reach {
   private void add(String surfaceId, Vec3 place, Set<Integer> ofSurface) {
     moments.add(ofSurface);
     Frame f = house.surface(surfaceId).face().frame();
-    Vec3 above = place.plus(f.n().times(LIFT));
     places.add(
-        new SamplePoint(new Frame(above, f.u(), f.v(), f.n()), house.surface(surfaceId).roomId()));
+        new SamplePoint(new Frame(place, f.u(), f.v(), f.n()), house.surface(surfaceId).roomId()));
     surfaceIds.add(surfaceId);
   }
 
   /** The light of a house at a worst moment: the real sky and the lamps that are on then. */
   public static LightState stateAt(House house, Peak peak) {
-    List<Double> lamps = new ArrayList<>();
     SkyState sky =
         house
             .prescribed()
             .map(p -> SkyModel.of(house.site()).prescribed(p, peak.at().getMonth()))
             .orElseGet(() -> SkyModel.of(house.site()).at(peak.at(), peak.weather()));
-    double altitude = sky.sun().altitude();
-    for (Lamp lamp : house.lamps()) {
-      boolean on = lamp.on().stream().anyMatch(h -> h.on(peak.at().toLocalTime(), altitude));
-      lamps.add(on ? 1.0 : 0.0);
-    }
-    return new LightState(sky, lamps);
+    return new LightState(sky, house.lampShares(peak.at().toLocalTime(), sky.sun().altitude()));
   }
 
   /**
@@ -130,11 +104,12 @@ public final class Reach {
   }
 
   private List<float[][]> values(LightModel light) {
-    Basis basis = light.basis(places, Collections.nCopies(places.size(), VECTOR), Progress.NONE);
+    Basis basis =
+        light.basis(places, Collections.nCopies(places.size(), Kernel.VECTOR), Progress.NONE);
     Basis.Block block = basis.block(states);
     List<float[][]> out = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
-      float[][] rows = new float[VECTOR.rows()][states.size()];
+      float[][] rows = new float[Kernel.VECTOR.rows()][states.size()];
       basis.evaluate(i, block, rows);
       out.add(rows);
     }

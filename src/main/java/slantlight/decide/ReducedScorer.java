@@ -8,14 +8,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import slantlight.board.Layout;
-import slantlight.geom.Vec3;
-import slantlight.light.Basis;
-import slantlight.light.IncidentField;
-import slantlight.light.Kernel;
+import slantlight.light.LightBehind;
 import slantlight.light.LightModel;
-import slantlight.light.LightState;
-import slantlight.light.SamplePoint;
-import slantlight.light.SunBeams;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.House;
@@ -197,30 +191,17 @@ public final class ReducedScorer implements Rescorer {
   }
 
   /** The light of one house in another that differs in boards, levels and paint only. */
-  private record SameLight(LightModel light, House house) implements LightModel {
-    @Override
-    public IncidentField incident(SamplePoint at, LightState state) {
-      return light.incident(at, state);
+  private static final class SameLight extends LightBehind {
+    private final House house;
+
+    SameLight(LightModel light, House house) {
+      super(light);
+      this.house = house;
     }
 
     @Override
-    public IncidentField direct(SamplePoint at, LightState state) {
-      return light.direct(at, state);
-    }
-
-    @Override
-    public boolean sees(Vec3 a, Vec3 b) {
-      return light.sees(a, b);
-    }
-
-    @Override
-    public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
-      return light.basis(points, kernels, progress);
-    }
-
-    @Override
-    public SunBeams beams(List<SamplePoint> points) {
-      return light.beams(points);
+    public House house() {
+      return house;
     }
   }
 }

@@ -61,9 +61,6 @@ final class BouncedRows {
    * @param parts the parts that the piece covers
    */
   void addGrain(SunGrain.Grain of, int[] parts, double[] byRow, double light) {
-    if (of.none()) {
-      return;
-    }
     if (!of.equals(grain)) {
       grain = of;
       byPart = new float[of.above().length][];

@@ -211,7 +211,7 @@ final class Coefficients implements Basis {
         if (mix == null) {
           mix = new float[sun[g].length];
         }
-        Exposure.addScaled(mix, shares[g], sun[g]);
+        Product.add(mix, shares[g], sun[g]);
       }
     }
     return mix;

@@ -96,21 +96,25 @@ final class Exposure {
     for (Map.Entry<OutsideCell, double[]> e : cells.entrySet()) {
       float[] response = e.getKey().response(columns);
       for (int row = 0; row < rows; row++) {
-        addScaled(out[row], (float) e.getValue()[row], response);
+        Product.add(out[row], (float) e.getValue()[row], response);
       }
     }
+    int[] lit = new int[columns.nodes.size()];
+    float[] luminance = new float[lit.length];
     for (Glint g : glints) {
-      addGlint(g, out, columns);
+      addGlint(g, out, columns, lit, luminance);
     }
   }
 
-  private void addGlint(Glint g, float[][] out, Columns columns) {
+  /**
+   * Adds a glint.
+   *
+   * @param lit scratch, a place for each sun of the grid; so is {@code luminance}
+   */
+  private void addGlint(Glint g, float[][] out, Columns columns, int[] lit, float[] luminance) {
     double[] suns = columns.suns;
-    int nodes = suns.length / 3;
-    int[] lit = new int[nodes];
-    float[] luminance = new float[nodes];
     int count = 0;
-    for (int k = 0; k < nodes; k++) {
+    for (int k = 0; k < lit.length; k++) {
       double l = g.luminance(suns[3 * k], suns[3 * k + 1], suns[3 * k + 2]);
       if (l > 0) {
         l *= g.place.litAt(k, columns);
@@ -126,12 +130,6 @@ final class Exposure {
       for (int i = 0; i < count; i++) {
         sums[lit[i]] += weight * luminance[i];
       }
-    }
-  }
-
-  static void addScaled(float[] out, float factor, float[] in) {
-    for (int c = 0; c < out.length; c++) {
-      out[c] = Math.fma(factor, in[c], out[c]);
     }
   }
 

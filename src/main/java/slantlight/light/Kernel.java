@@ -26,4 +26,20 @@ public interface Kernel {
 
   /** {@link #widest} of weights that go with the cosine. */
   double SMOOTH = 0.35;
+
+  /** Illuminance and the light vector's parts along u and along v. */
+  Kernel VECTOR =
+      new Kernel() {
+        @Override
+        public int rows() {
+          return 3;
+        }
+
+        @Override
+        public void weigh(double wu, double wv, double wn, double[] out) {
+          out[0] = wn;
+          out[1] = wu;
+          out[2] = wv;
+        }
+      };
 }

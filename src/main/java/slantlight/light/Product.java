@@ -79,6 +79,11 @@ final class Product {
     }
   }
 
+  /** Adds a scaled array to a sum as long as it. */
+  static void add(float[] sum, float factor, float[] term) {
+    one(sum, sum.length, term, factor);
+  }
+
   private static void one(float[] sum, int size, float[] a, float ka) {
     for (int m = 0; m < size; m++) {
       sum[m] = Math.fma(ka, a[m], sum[m]);

@@ -160,7 +160,7 @@ final class RoomLight {
   private float[] mean(int g, float[][] by) {
     float[] out = new float[by[mesh.groupStart[g]].length];
     for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
-      Exposure.addScaled(out, (float) (mesh.patches.get(p).area() / mesh.groupArea[g]), by[p]);
+      Product.add(out, (float) (mesh.patches.get(p).area() / mesh.groupArea[g]), by[p]);
     }
     return out;
   }

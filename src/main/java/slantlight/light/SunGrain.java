@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
@@ -25,12 +26,11 @@ final class SunGrain {
   /**
    * What the parts of one patch have above the patch's mean, lx per unit normal illuminance.
    *
-   * @param side parts along a side
    * @param nodes suns of the grid for which parts differ, ascending
    * @param above by part, then place in {@code nodes}
    */
-  record Grain(int side, int[] nodes, float[][] above) {
-    private static final Grain NONE = new Grain(0, new int[0], new float[0][]);
+  record Grain(int[] nodes, float[][] above) {
+    static final Grain NONE = new Grain(new int[0], new float[0][]);
 
     boolean none() {
       return nodes.length == 0;
@@ -89,9 +89,9 @@ final class SunGrain {
       return Grain.NONE;
     }
     for (int q = 0; q < above.length; q++) {
-      above[q] = java.util.Arrays.copyOf(above[q], count);
+      above[q] = Arrays.copyOf(above[q], count);
     }
-    return new Grain(side, java.util.Arrays.copyOf(nodes, count), above);
+    return new Grain(Arrays.copyOf(nodes, count), above);
   }
 
   /**
@@ -103,6 +103,7 @@ final class SunGrain {
     double[] box = patch.box();
     float[] out = new float[side * side];
     boolean[] there = new boolean[out.length];
+    boolean whole = patch.whole();
     double cos = sun.dot(patch.normal());
     double sum = 0;
     int count = 0;
@@ -110,7 +111,7 @@ final class SunGrain {
       double u = box[0] + (box[2] - box[0]) * (q % side + 0.5) / side;
       int row = q / side;
       double v = box[1] + (box[3] - box[1]) * (row + 0.5) / side;
-      there[q] = patch.whole() || Rings.inside(patch.rings()[0], u, v);
+      there[q] = whole || Rings.inside(patch.rings()[0], u, v);
       if (there[q]) {
         Vec3 p = patch.frame().toWorld(new Vec2(u, v), Interior.LIFT);
         Aperture a = beam.through(patch.room(), p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());

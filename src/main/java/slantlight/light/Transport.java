@@ -317,8 +317,9 @@ public final class Transport implements LightModel {
           weigh(kernel, f, dx, dy, dz, w);
           double k = weight * rooms.reflectance(group) / Math.PI;
           bounced.add(rooms.response(group, patch), w, k);
-          if (box != null) {
-            bounced.addGrain(rooms.grain(patch), rooms.covered(patch, box), w, k);
+          SunGrain.Grain grain = box == null ? SunGrain.Grain.NONE : rooms.grain(patch);
+          if (!grain.none()) {
+            bounced.addGrain(grain, rooms.covered(patch, box), w, k);
           }
         });
     bounced.finish();

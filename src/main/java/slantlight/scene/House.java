@@ -1,5 +1,7 @@
 package slantlight.scene;
 
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -49,6 +51,19 @@ public record House(
    */
   public Surface surface(String id) {
     return surfaces.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /**
+   * Share of its light that each lamp gives at a clock time, in the lamps' order: 1 or 0.
+   *
+   * @param sunAltitude radians
+   */
+  public List<Double> lampShares(LocalTime time, double sunAltitude) {
+    List<Double> shares = new ArrayList<>(lamps.size());
+    for (Lamp lamp : lamps) {
+      shares.add(lamp.lit(time, sunAltitude) ? 1.0 : 0.0);
+    }
+    return shares;
   }
 
   /** This house on another site. */

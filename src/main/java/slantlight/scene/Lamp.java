@@ -1,5 +1,6 @@
 package slantlight.scene;
 
+import java.time.LocalTime;
 import java.util.List;
 import slantlight.geom.Vec3;
 
@@ -30,6 +31,11 @@ public record Lamp(
     List<OnHours> on) {
   public Lamp {
     on = List.copyOf(on);
+  }
+
+  /** True when the lamp is on at a clock time with the sun at an altitude, radians. */
+  public boolean lit(LocalTime time, double sunAltitude) {
+    return on.stream().anyMatch(hours -> hours.on(time, sunAltitude));
   }
 
   /** This lamp in another place or turned. */

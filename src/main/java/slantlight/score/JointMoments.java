@@ -50,8 +50,8 @@ public final class JointMoments {
    * Showing at level 4 at a moment.
    *
    * <p>The light of the moment is taken whole. The year interpolates between places of the sun,
-   * which moves light by 0.1 % on average and 1 % at most, so a year's peak and the showing at its
-   * moment differ by about as much.
+   * which moves light by 0.1 % on average but may put a showing beside a patch of sun off by 5 %; a
+   * year's peak and the showing at its moment differ by as much.
    *
    * @return by joint id, at the places of {@link JointScore#profile}; 0 where no eye sees it
    */

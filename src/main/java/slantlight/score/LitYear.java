@@ -11,8 +11,6 @@ import java.util.Optional;
 import slantlight.geom.Vec3;
 import slantlight.light.LightState;
 import slantlight.scene.House;
-import slantlight.scene.Lamp;
-import slantlight.scene.OnHours;
 import slantlight.scene.Site;
 import slantlight.sky.SkyModel;
 import slantlight.sky.SkyState;
@@ -206,8 +204,7 @@ final class LitYear {
         ZonedDateTime at = moment.at();
         Sun sun = moment.sun();
         int column = (at.getHour() * 60 + at.getMinute()) / options.stepMinutes();
-        LocalDateTime clock = at.toLocalDateTime();
-        List<Double> lamps = lampShares(clock, sun.altitude());
+        List<Double> lamps = house.lampShares(at.toLocalTime(), sun.altitude());
         if (sun.altitude() > 0) {
           int s = clear(at, sun, lamps, ground);
           count(s, each, each * share);
@@ -237,14 +234,15 @@ final class LitYear {
       LocalDateTime clock = midnight.plusMinutes(minute);
       ZonedDateTime at = clock.atZone(site.zone());
       if (at.toLocalDateTime().equals(clock)) {
-        out.add(
-            new SunAt(
-                at,
-                SunPath.at(
-                    site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant())));
+        out.add(new SunAt(at, sunAt(at)));
       }
     }
     return out;
+  }
+
+  private Sun sunAt(ZonedDateTime at) {
+    Site site = house.site();
+    return SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
   }
 
   private int clear(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {
@@ -269,11 +267,9 @@ final class LitYear {
   }
 
   private LightState whole(Moment m) {
-    Site site = house.site();
-    Sun sun =
-        SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), m.at.toInstant());
+    Sun sun = sunAt(m.at);
     SkyState sky = model.at(sun, m.at.getDayOfYear(), m.at.getMonth(), m.weather);
-    List<Double> lamps = lampShares(m.at.toLocalDateTime(), sun.altitude());
+    List<Double> lamps = house.lampShares(m.at.toLocalTime(), sun.altitude());
     add(new State(m.at, m.weather, sun, sky.sunNormalLux(), lamps, Ingredients.Recipe.only(0)));
     return new LightState(sky, lamps);
   }
@@ -309,17 +305,5 @@ final class LitYear {
   private void count(int s, double clear, double expected) {
     states.get(s).clearHours += clear;
     states.get(s).expectedHours += expected;
-  }
-
-  private List<Double> lampShares(LocalDateTime clock, double altitude) {
-    List<Double> shares = new ArrayList<>(house.lamps().size());
-    for (Lamp lamp : house.lamps()) {
-      boolean on = false;
-      for (OnHours span : lamp.on()) {
-        on |= span.on(clock.toLocalTime(), altitude);
-      }
-      shares.add(on ? 1.0 : 0.0);
-    }
-    return shares;
   }
 }

@@ -92,7 +92,7 @@ final class PeakReasons {
     double q = Math.abs(total.change()) / total.luminance();
     Eye eye = optics.point().eyes().get(worst.eye());
     double across = total.vector().dot(optics.frame().u());
-    double along = (optics.lean() == Lean.ALL) ? total.vector().dot(optics.frame().v()) : 0;
+    double along = optics.lean() == Lean.ALL ? total.vector().dot(optics.frame().v()) : 0;
     return new Peak(
         worst.showing(),
         Math.min(1, q * optics.edgeSlope(1)),
@@ -131,10 +131,9 @@ final class PeakReasons {
   private static Part ofRows(Source source, double[] rows, PointOptics optics, int eye) {
     ReliefKernel kernel = optics.kernel();
     double across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    double along =
-        (optics.lean() == Lean.ALL) ? rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)] : 0;
+    double along = optics.lean() == Lean.ALL ? rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)] : 0;
     double change =
-        (optics.lean() == Lean.ALL)
+        optics.lean() == Lean.ALL
             ? Math.copySign(Math.hypot(across, along), across + along)
             : across;
     Vec3 vector =

@@ -47,7 +47,6 @@ public final class Scorer {
   private final Progress progress;
   private final RidgeTable table = RidgeTable.standard();
   private final EyeChoice eyes;
-  private JointMoments moments;
 
   private Scorer(LightModel light, ScoreOptions options, Progress progress) {
     this.light = light;
@@ -67,7 +66,8 @@ public final class Scorer {
         options,
         () ->
             new Scorer(Transport.of(house, TransportOptions.DEFAULT, progress), options, progress)
-                .run());
+                .run()
+                .score());
   }
 
   /**
@@ -76,7 +76,7 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static HouseScore score(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(options, () -> new Scorer(light, options, progress).run());
+    return inPool(options, () -> new Scorer(light, options, progress).run().score());
   }
 
   /**
@@ -92,13 +92,7 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static Followed follow(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(
-        options,
-        () -> {
-          Scorer scorer = new Scorer(light, options, progress);
-          HouseScore score = scorer.run();
-          return new Followed(score, scorer.moments);
-        });
+    return inPool(options, () -> new Scorer(light, options, progress).run());
   }
 
   private static <T> T inPool(ScoreOptions options, Callable<T> work) {
@@ -135,7 +129,7 @@ public final class Scorer {
    */
   private record Result(Tally tally, List<Double> profile, Optional<Peak> peak) {}
 
-  private HouseScore run() {
+  private Followed run() {
     List<Surface> surfaces =
         house.surfaces().stream()
             .filter(Surface::boarded)
@@ -162,7 +156,7 @@ public final class Scorer {
     YearScan scan = new YearScan(basis, beams, places, year);
     Map<String, List<PointOptics>> joints = new LinkedHashMap<>();
     tasks.stream().filter(t -> !t.spots()).forEach(t -> joints.put(t.joint().id(), t.points()));
-    moments = new JointMoments(house, options, basis, beams, places, joints);
+    JointMoments moments = new JointMoments(house, options, basis, beams, places, joints);
     PeakReasons reasons = new PeakReasons(light, year);
     Map<String, Tally> bySurface = new LinkedHashMap<>();
     surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));
@@ -180,15 +174,20 @@ public final class Scorer {
                   return r;
                 })
             .toList();
-    return new HouseScore(
-        house,
-        surfaces.stream()
-            .map(s -> assemble(s, layouts.get(s.id()), tasks, results, bySurface.get(s.id()), year))
-            .toList(),
-        options.year(),
-        options.stepMinutes(),
-        seen.size(),
-        year.moments());
+    HouseScore score =
+        new HouseScore(
+            house,
+            surfaces.stream()
+                .map(
+                    s ->
+                        assemble(
+                            s, layouts.get(s.id()), tasks, results, bySurface.get(s.id()), year))
+                .toList(),
+            options.year(),
+            options.stepMinutes(),
+            seen.size(),
+            year.moments());
+    return new Followed(score, moments);
   }
 
   private Map<String, Layout> layouts(List<Surface> surfaces) {

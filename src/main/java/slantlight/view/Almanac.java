@@ -2,13 +2,11 @@ package slantlight.view;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slantlight.scene.House;
 import slantlight.scene.Lamp;
-import slantlight.scene.OnHours;
 import slantlight.scene.Site;
 import slantlight.score.Calendar;
 import slantlight.score.Peak;
@@ -41,16 +39,7 @@ final class Almanac {
   /** The lamps that are on. */
   static List<Lamp> lampsOn(House house, ZonedDateTime at) {
     double altitude = sun(house, at).altitude();
-    List<Lamp> out = new ArrayList<>();
-    for (Lamp lamp : house.lamps()) {
-      for (OnHours hours : lamp.on()) {
-        if (hours.on(at.toLocalTime(), altitude)) {
-          out.add(lamp);
-          break;
-        }
-      }
-    }
-    return out;
+    return house.lamps().stream().filter(l -> l.lit(at.toLocalTime(), altitude)).toList();
   }
 
   /** Largest showing of each step of a day; the scored day nearest to it stands for it. */

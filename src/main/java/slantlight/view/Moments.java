@@ -1,11 +1,8 @@
 package slantlight.view;
 
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
 import slantlight.light.LightState;
 import slantlight.scene.House;
-import slantlight.scene.Lamp;
 import slantlight.sky.SkyModel;
 import slantlight.sky.SkyState;
 import slantlight.sky.Weather;
@@ -26,11 +23,7 @@ final class Moments {
             .prescribed()
             .map(p -> sky.prescribed(p, time.getMonth()))
             .orElseGet(() -> sky.at(time, weather));
-    List<Lamp> on = Almanac.lampsOn(house, time);
-    List<Double> shares = new ArrayList<>();
-    for (Lamp lamp : house.lamps()) {
-      shares.add(on.contains(lamp) ? 1.0 : 0.0);
-    }
-    return new LightState(state, shares);
+    double altitude = Almanac.sun(house, time).altitude();
+    return new LightState(state, house.lampShares(time.toLocalTime(), altitude));
   }
 }

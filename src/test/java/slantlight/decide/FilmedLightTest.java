@@ -30,21 +30,6 @@ import slantlight.units.Progress;
 class FilmedLightTest {
   private static final double TAU = 0.35;
 
-  private static final Kernel VECTOR =
-      new Kernel() {
-        @Override
-        public int rows() {
-          return 3;
-        }
-
-        @Override
-        public void weigh(double wu, double wv, double wn, double[] out) {
-          out[0] = wn;
-          out[1] = wu;
-          out[2] = wv;
-        }
-      };
-
   private final House house = TestHouses.boxRoom(5, 8, 2.7, 1, 4, 0, 2.4, 0.8);
   private final Opening window = house.openings().get(0);
   private final House filmed = Edits.opening(house, window.withShade(new Shade(TAU, false)));
@@ -59,7 +44,7 @@ class FilmedLightTest {
           house.lamps().stream().map(l -> 0.0).toList());
 
   private float[] light(LightModel model) {
-    Basis basis = model.basis(List.of(ceiling), List.of(VECTOR), Progress.NONE);
+    Basis basis = model.basis(List.of(ceiling), List.of(Kernel.VECTOR), Progress.NONE);
     float[][] out = new float[3][1];
     basis.evaluate(0, basis.block(List.of(noon)), out);
     return new float[] {out[0][0], out[1][0], out[2][0]};

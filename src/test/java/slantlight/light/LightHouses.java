@@ -27,14 +27,12 @@ public final class LightHouses {
       new Kernel() {
         @Override
         public int rows() {
-          return 3;
+          return Kernel.VECTOR.rows();
         }
 
         @Override
         public void weigh(double wu, double wv, double wn, double[] out) {
-          out[0] = wn;
-          out[1] = wu;
-          out[2] = wv;
+          Kernel.VECTOR.weigh(wu, wv, wn, out);
         }
 
         @Override

@@ -151,20 +151,7 @@ class PlacesTest {
         }
       }
     }
-    Surface tiled =
-        new Surface(
-            wall.id(),
-            wall.label(),
-            wall.roomId(),
-            wall.kind(),
-            wall.face(),
-            wall.paint(),
-            wall.boarded(),
-            wall.framing(),
-            wall.boards(),
-            wall.level(),
-            List.of(TestHouses.rectangle(-1, -1, 2, 9)),
-            wall.joints());
+    Surface tiled = Variants.covered(wall, TestHouses.rectangle(-1, -1, 2, 9));
     assertThat(Spots.chosen(tiled, all)).hasSize(3).allMatch(p -> p.x() > 2);
     assertThat(Spots.joint("w").kind()).isEqualTo(JointKind.SPOT);
     assertThat(Spots.joint("w").length()).isZero();

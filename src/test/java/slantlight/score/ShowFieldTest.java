@@ -112,20 +112,7 @@ class ShowFieldTest {
     LightModel light = Transport.of(HOUSE, TransportOptions.DEFAULT, Progress.NONE);
     Surface wall =
         HOUSE.surfaces().stream().filter(s -> s.id().equals("room/east")).findFirst().orElseThrow();
-    Surface tiled =
-        new Surface(
-            wall.id(),
-            wall.label(),
-            wall.roomId(),
-            wall.kind(),
-            wall.face(),
-            wall.paint(),
-            wall.boarded(),
-            wall.framing(),
-            wall.boards(),
-            wall.level(),
-            List.of(TestHouses.rectangle(0, 0, 3, 1.3)),
-            wall.joints());
+    Surface tiled = Variants.covered(wall, TestHouses.rectangle(0, 0, 3, 1.3));
     ShowWeight field =
         ShowField.of(light, List.of(tiled), RidgeTable.standard(), OPTIONS, Progress.NONE)
             .get("room/east");

@@ -32,6 +32,23 @@ public final class Variants {
     return surfaces(h, s -> s.id().equals(surfaceId) ? s.withJoints(List.of(joints)) : s);
   }
 
+  /** A surface with a part of it behind tile or the like. */
+  public static Surface covered(Surface s, List<Vec2> ring) {
+    return new Surface(
+        s.id(),
+        s.label(),
+        s.roomId(),
+        s.kind(),
+        s.face(),
+        s.paint(),
+        s.boarded(),
+        s.framing(),
+        s.boards(),
+        s.level(),
+        List.of(ring),
+        s.joints());
+  }
+
   /** Every wall and ceiling in one paint. */
   public static House paint(House h, Paint paint) {
     return surfaces(h, s -> s.boarded() ? s.withPaint(paint) : s);

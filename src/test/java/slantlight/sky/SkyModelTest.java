@@ -149,16 +149,7 @@ class SkyModelTest {
   @Test
   void vaultAndBeamAddUpToTheWholeSky() {
     Site open = TestHouses.site();
-    Site hill =
-        new Site(
-            open.latitudeDeg(),
-            open.longitudeDeg(),
-            open.zone(),
-            open.elevation(),
-            open.groundReflectance(),
-            open.haze(),
-            open.clearShare(),
-            List.of(new SkylinePoint(0, 0.2), new SkylinePoint(Math.PI, 0.1)));
+    Site hill = TestHouses.site(new SkylinePoint(0, 0.2), new SkylinePoint(Math.PI, 0.1));
     Sun sun = new Sun(2.5, 0.5);
     for (Site site : List.of(open, hill)) {
       SkyModel model = SkyModel.of(site);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Month;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
@@ -131,16 +130,7 @@ class SkyZonesTest {
   @Test
   void aSkylineHidesSunAndSky() {
     Site open = TestHouses.site();
-    Site hill =
-        new Site(
-            open.latitudeDeg(),
-            open.longitudeDeg(),
-            open.zone(),
-            open.elevation(),
-            open.groundReflectance(),
-            open.haze(),
-            open.clearShare(),
-            List.of(new SkylinePoint(0, 0.3), new SkylinePoint(Math.PI, 0.3)));
+    Site hill = TestHouses.site(new SkylinePoint(0, 0.3), new SkylinePoint(Math.PI, 0.3));
     Sun low = new Sun(1, 0.29);
     SkyState seen = SkyModel.of(open).at(low, 80, Month.MARCH, Weather.CLEAR);
     SkyState hidden = SkyModel.of(hill).at(low, 80, Month.MARCH, Weather.CLEAR);
