@@ -16,7 +16,9 @@ final class GainCurve {
   private static final float PER_UNIT = 1f / (1 << SHIFT);
 
   private final float[] nodes = new float[CELLS + 2];
-  private final float most;
+
+  /** The largest gain at the nodes up to each. */
+  private final float[] most = new float[CELLS + 2];
 
   /**
    * Resamples a table.
@@ -29,21 +31,28 @@ final class GainCurve {
       float luminance = Float.intBitsToFloat((BASE + Math.min(i, CELLS)) << SHIFT);
       nodes[i] = (float) GainTable.at(table, GainTable.position(luminance));
       largest = Math.max(largest, nodes[i]);
+      most[i] = largest;
     }
-    most = largest;
   }
 
-  /** The largest gain at any luminance. */
-  float most() {
-    return most;
+  /** No less than the largest gain at any luminance up to one, cd/m2. */
+  float most(float luminance) {
+    return most[cell(bits(luminance)) + 1];
   }
 
   /** Gain at a luminance, cd/m2; held constant outside 2^-6 to 2^16. */
   float at(float luminance) {
-    float l = luminance < MIN ? MIN : luminance > MAX ? MAX : luminance;
-    int bits = Float.floatToRawIntBits(l);
-    int cell = (bits >>> SHIFT) - BASE;
+    int bits = bits(luminance);
+    int cell = cell(bits);
     float low = nodes[cell];
     return low + (nodes[cell + 1] - low) * ((bits & MASK) * PER_UNIT);
+  }
+
+  private static int bits(float luminance) {
+    return Float.floatToRawIntBits(luminance < MIN ? MIN : luminance > MAX ? MAX : luminance);
+  }
+
+  private static int cell(int bits) {
+    return (bits >>> SHIFT) - BASE;
   }
 }

@@ -140,7 +140,7 @@ final class Ingredients {
   }
 
   /** What one state of light is made of. */
-  static final class Recipe {
+  static final class Recipe implements Comparable<Recipe> {
     private final int ground;
     private final int[] node = new int[4];
     private final float[] beam = new float[4];
@@ -167,35 +167,121 @@ final class Ingredients {
         extraAmount[extra.length - 1] = (float) much;
       }
     }
+
+    /** Orders by what is taken, whatever its amount. */
+    @Override
+    public int compareTo(Recipe o) {
+      int c = Integer.compare(ground, o.ground);
+      c = c != 0 ? c : Arrays.compare(node, o.node);
+      return c != 0 ? c : Arrays.compare(extra, o.extra);
+    }
   }
 
   /**
-   * The recipes of many states laid out in flat arrays: a year is read from front to back for every
-   * point, and following references would cost more than the arithmetic.
+   * The recipes of many states laid out in flat arrays by ingredient, and the runs of states that
+   * take the same ingredients in other amounts: such a run is cooked as one product.
    */
   static final class Menu {
-    private final int[] ground;
-    private final int[] node;
-    private final float[] amount;
-    private final int[][] extra;
-    private final float[][] extraAmount;
+    /** Most states to a run: their rows then stay in the nearest cache. */
+    static final int LONGEST = 64;
 
+    /** Runs of fewer states are not bounded. */
+    private static final int FEW = 4;
+
+    private final List<Recipe> recipes;
+
+    /** Beam at the four nodes, then vault at the four nodes, by state. */
+    private final float[][] amount;
+
+    private final float[][] extraAmount;
+    private final int[] runStart;
+
+    /** By run: amounts of beam and vault in turn between which those of all its states lie. */
+    private final float[][] corners;
+
+    /**
+     * Lays out recipes.
+     *
+     * @param recipes in their order, alike ones together
+     */
     Menu(List<Recipe> recipes) {
       int n = recipes.size();
-      ground = new int[n];
-      node = new int[4 * n];
-      amount = new float[8 * n];
-      extra = new int[n][];
-      extraAmount = new float[n][];
+      this.recipes = recipes;
+      amount = new float[8][n];
+      extraAmount = new float[recipes.stream().mapToInt(r -> r.extra.length).max().orElse(0)][n];
+      int[] starts = new int[n + 1];
+      int runs = 0;
       for (int i = 0; i < n; i++) {
         Recipe r = recipes.get(i);
-        ground[i] = r.ground;
-        System.arraycopy(r.node, 0, node, 4 * i, 4);
-        System.arraycopy(r.beam, 0, amount, 8 * i, 4);
-        System.arraycopy(r.vault, 0, amount, 8 * i + 4, 4);
-        extra[i] = r.extra;
-        extraAmount[i] = r.extraAmount;
+        for (int k = 0; k < 4; k++) {
+          amount[k][i] = r.beam[k];
+          amount[4 + k][i] = r.vault[k];
+        }
+        for (int k = 0; k < r.extra.length; k++) {
+          extraAmount[k][i] = r.extraAmount[k];
+        }
+        if (i == 0
+            || i - starts[runs - 1] == LONGEST
+            || r.compareTo(recipes.get(starts[runs - 1])) != 0) {
+          starts[runs++] = i;
+        }
       }
+      starts[runs] = n;
+      runStart = Arrays.copyOf(starts, runs + 1);
+      corners = new float[runs][];
+      for (int i = 0; i < runs; i++) {
+        corners[i] = corners(starts[i], starts[i + 1]);
+      }
+    }
+
+    /**
+     * Corners of a quadrilateral of amounts that holds those of all states of a run: least and most
+     * vault, each with least and most beam for its vault. None where the states are too few to be
+     * worth it, or mix other things than a sky and lamps that burn alike.
+     */
+    private float[] corners(int from, int to) {
+      Recipe recipe = recipes.get(from);
+      boolean plain = recipe.ground >= 0 && to - from >= FEW;
+      float least = Float.POSITIVE_INFINITY;
+      float most = 0;
+      float leastRatio = Float.POSITIVE_INFINITY;
+      float mostRatio = 0;
+      for (int s = from; s < to && plain; s++) {
+        float beam = amount[0][s] + amount[1][s] + amount[2][s] + amount[3][s];
+        float vault = amount[4][s] + amount[5][s] + amount[6][s] + amount[7][s];
+        least = Math.min(least, vault);
+        most = Math.max(most, vault);
+        leastRatio = Math.min(leastRatio, beam / vault);
+        mostRatio = Math.max(mostRatio, beam / vault);
+        plain = vault > 0 && Arrays.equals(recipes.get(s).extraAmount, recipe.extraAmount);
+      }
+      if (!plain) {
+        return new float[0];
+      }
+      // Without lamps showing does not depend on the amount of light but by the eye's adaptation.
+      return recipe.extra.length == 0
+          ? new float[] {most * leastRatio, most, most * mostRatio, most}
+          : new float[] {
+            least * leastRatio, least, least * mostRatio, least,
+            most * leastRatio, most, most * mostRatio, most
+          };
+    }
+
+    int runs() {
+      return runStart.length - 1;
+    }
+
+    /**
+     * Corner lights of a run: every state of it is a sum of shares of these, or nothing of the sort
+     * is known when there are none.
+     */
+    int corners(int run) {
+      return 2 * corners[run].length;
+    }
+
+    /** First state of a run; of the number of runs, the number of states. */
+    int start(int run) {
+      return runStart[run];
     }
   }
 
@@ -215,45 +301,113 @@ final class Ingredients {
     }
 
     /**
-     * The first rows under the recipe of a state.
+     * Some rows under some states of one run.
      *
-     * @param count how many rows are wanted
+     * @param from the first state
+     * @param to the state after the last
+     * @param out receives [row][state - from]
+     * @param first the first row wanted
+     * @param end the row after the last
      */
-    void cook(Menu menu, int state, float[] out, int count) {
-      if (menu.ground[state] >= 0) {
-        grid(menu, state, tables[menu.ground[state]], rows[0].length, out, count);
+    void cook(Menu menu, int from, int to, float[][] out, int first, int end) {
+      Recipe recipe = menu.recipes.get(from);
+      int size = to - from;
+      if (recipe.ground >= 0) {
+        float[] t = tables[recipe.ground];
+        int n = rows[0].length;
+        for (int r = first; r < end; r++) {
+          grid(menu.amount, from, t, n, recipe.node, r, out[r], size);
+        }
       } else {
-        Arrays.fill(out, 0, count, 0);
+        for (int r = first; r < end; r++) {
+          Arrays.fill(out[r], 0, size, 0);
+        }
       }
-      int[] extra = menu.extra[state];
-      for (int k = 0; k < extra.length; k++) {
-        float a = menu.extraAmount[state][k];
-        float[] r = rows[extra[k]];
-        for (int i = 0; i < count; i++) {
-          out[i] += a * r[i];
+      for (int k = 0; k < recipe.extra.length; k++) {
+        float[] of = rows[recipe.extra[k]];
+        for (int r = first; r < end; r++) {
+          add(out[r], of[r], menu.extraAmount[k], from, size);
         }
       }
     }
 
-    private static void grid(Menu menu, int state, float[] t, int n, float[] out, int count) {
-      int b0 = 2 * n * menu.node[4 * state];
-      int b1 = 2 * n * menu.node[4 * state + 1];
-      int b2 = 2 * n * menu.node[4 * state + 2];
-      int b3 = 2 * n * menu.node[4 * state + 3];
-      float s0 = menu.amount[8 * state];
-      float s1 = menu.amount[8 * state + 1];
-      float s2 = menu.amount[8 * state + 2];
-      float s3 = menu.amount[8 * state + 3];
-      float v0 = menu.amount[8 * state + 4];
-      float v1 = menu.amount[8 * state + 5];
-      float v2 = menu.amount[8 * state + 6];
-      float v3 = menu.amount[8 * state + 7];
-      for (int i = 0; i < count; i++) {
-        out[i] =
-            (s0 * t[b0 + i] + s1 * t[b1 + i] + (s2 * t[b2 + i] + s3 * t[b3 + i]))
-                + (v0 * t[b0 + n + i]
-                    + v1 * t[b1 + n + i]
-                    + (v2 * t[b2 + n + i] + v3 * t[b3 + n + i]));
+    /**
+     * The first rows under a corner light of a run.
+     *
+     * @param corner less than {@link Menu#corners(int)}
+     * @param out receives as many rows as it has places
+     */
+    void corner(Menu menu, int run, int corner, float[] out) {
+      Recipe recipe = menu.recipes.get(menu.start(run));
+      float[] t = tables[recipe.ground];
+      int n = rows[0].length;
+      int at = 2 * n * recipe.node[corner & 3];
+      float beam = menu.corners[run][2 * (corner >> 2)];
+      float vault = menu.corners[run][2 * (corner >> 2) + 1];
+      for (int r = 0; r < out.length; r++) {
+        out[r] = beam * t[at + r] + vault * t[at + n + r];
+      }
+      for (int k = 0; k < recipe.extra.length; k++) {
+        add(out, recipe.extraAmount[k], rows[recipe.extra[k]], 0, out.length);
+      }
+    }
+
+    /** The sum over beam and vault at four nodes. */
+    private static void grid(
+        float[][] amount, int from, float[] t, int n, int[] node, int row, float[] out, int size) {
+      float s0 = t[2 * n * node[0] + row];
+      float s1 = t[2 * n * node[1] + row];
+      float s2 = t[2 * n * node[2] + row];
+      float s3 = t[2 * n * node[3] + row];
+      float v0 = t[2 * n * node[0] + n + row];
+      float v1 = t[2 * n * node[1] + n + row];
+      float v2 = t[2 * n * node[2] + n + row];
+      float v3 = t[2 * n * node[3] + n + row];
+      four(out, size, amount, 0, from, s0, s1, s2, s3);
+      addFour(out, size, amount, 4, from, v0, v1, v2, v3);
+    }
+
+    private static void four(
+        float[] out,
+        int size,
+        float[][] amount,
+        int first,
+        int from,
+        float k0,
+        float k1,
+        float k2,
+        float k3) {
+      float[] a = amount[first];
+      float[] b = amount[first + 1];
+      float[] c = amount[first + 2];
+      float[] d = amount[first + 3];
+      for (int m = 0; m < size; m++) {
+        out[m] = (k0 * a[from + m] + k1 * b[from + m]) + (k2 * c[from + m] + k3 * d[from + m]);
+      }
+    }
+
+    private static void addFour(
+        float[] out,
+        int size,
+        float[][] amount,
+        int first,
+        int from,
+        float k0,
+        float k1,
+        float k2,
+        float k3) {
+      float[] a = amount[first];
+      float[] b = amount[first + 1];
+      float[] c = amount[first + 2];
+      float[] d = amount[first + 3];
+      for (int m = 0; m < size; m++) {
+        out[m] += (k0 * a[from + m] + k1 * b[from + m]) + (k2 * c[from + m] + k3 * d[from + m]);
+      }
+    }
+
+    private static void add(float[] out, float factor, float[] amount, int from, int size) {
+      for (int m = 0; m < size; m++) {
+        out[m] += factor * amount[from + m];
       }
     }
   }

@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slantlight.geom.Vec3;
 import slantlight.light.LightState;
 import slantlight.scene.House;
@@ -81,6 +83,7 @@ final class LitYear {
     } else {
       this.pantry = new Ingredients(house, model);
       gather();
+      sort();
       this.ingredients = pantry.states();
     }
     this.menu = new Ingredients.Menu(states.stream().map(s -> s.recipe).toList());
@@ -221,6 +224,23 @@ final class LitYear {
         }
       }
     }
+  }
+
+  /** Puts states that are made of the same ingredients together. */
+  private void sort() {
+    List<Integer> order =
+        IntStream.range(0, states.size())
+            .boxed()
+            .sorted(Comparator.comparing(s -> states.get(s).recipe))
+            .toList();
+    int[] place = new int[order.size()];
+    for (int i = 0; i < place.length; i++) {
+      place[order.get(i)] = i;
+    }
+    List<State> sorted = order.stream().map(states::get).toList();
+    states.clear();
+    states.addAll(sorted);
+    moments.forEach(m -> m[2] = place[m[2]]);
   }
 
   /** A moment of the clock and where the sun then stands. */

@@ -149,11 +149,11 @@ final class PeakReasons {
   }
 
   private double[] rows(PointOptics optics, Ingredients.Kitchen kitchen, int state) {
-    float[] mixed = new float[optics.kernel().rows()];
-    kitchen.cook(year.menu(), state, mixed, mixed.length);
-    double[] rows = new double[mixed.length];
+    double[] rows = new double[optics.kernel().rows()];
+    float[][] mixed = new float[rows.length][1];
+    kitchen.cook(year.menu(), state, state + 1, mixed, 0, rows.length);
     for (int r = 0; r < rows.length; r++) {
-      rows[r] = mixed[r];
+      rows[r] = mixed[r][0];
     }
     return rows;
   }

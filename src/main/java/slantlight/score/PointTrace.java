@@ -1,5 +1,6 @@
 package slantlight.score;
 
+import java.util.Arrays;
 import slantlight.geom.Vec3;
 import slantlight.light.SunBeams;
 
@@ -20,20 +21,40 @@ final class PointTrace {
   /** Darkest luminance judged, cd/m2. */
   private static final float DARK = 1e-4f;
 
+  private static final int BATCH = Ingredients.Menu.LONGEST;
+
   private final PointOptics optics;
   private final ReliefKernel kernel;
   private final SunBeams beams;
   private final int sample;
   private final LitYear year;
+  private final Ingredients.Menu menu;
   private final Ingredients.Kitchen kitchen;
-  private final float[] rows;
-  private final double[] weights;
   private final Vec3 normal;
 
-  /** The sun's beam at the state at hand: illuminance square to it, lx, and local direction. */
-  private float beam;
+  /** The rows under each state of the run at hand, the beam included: [row][state]. */
+  private final float[][] rows;
 
-  private Vec3 beamFrom;
+  /** The sun's beam at each state of the run; null where none arrives. */
+  private final Beam[] lit = new Beam[BATCH];
+
+  /** Change of luminance per radian over luminance, by state of the run. */
+  private final float[] tilts = new float[BATCH];
+
+  /** Contrast between compound and paper, by state of the run. */
+  private final float[] steps = new float[BATCH];
+
+  /** By how much a state's showing may exceed what is known, by state of the run. */
+  private final float[] excess = new float[BATCH];
+
+  /**
+   * The sun's beam at one state.
+   *
+   * @param lux illuminance square to it
+   * @param from local direction
+   * @param weights of the point's rows
+   */
+  private record Beam(float lux, Vec3 from, double[] weights) {}
 
   /**
    * Readies a point.
@@ -47,9 +68,9 @@ final class PointTrace {
     this.beams = beams;
     this.sample = sample;
     this.year = year;
+    this.menu = year.menu();
     this.kitchen = kitchen;
-    this.rows = new float[kernel.judged()];
-    this.weights = new double[kernel.rows()];
+    this.rows = new float[kernel.judged()][BATCH];
     this.normal = optics.frame().n();
   }
 
@@ -62,54 +83,122 @@ final class PointTrace {
    */
   Worst follow(float[][] showing, float[] own) {
     Worst worst = new Worst();
-    for (int s = 0; s < year.states(); s++) {
-      light(s);
-      for (int eye = 0; eye < optics.eyes(); eye++) {
-        judge(eye, s, showing, own, worst);
-      }
+    RunBounds bounds = new RunBounds(optics, kitchen, menu);
+    // What the point shows at its worst rules out most of the rest: hence that run first.
+    int first = bounds.mostPromising();
+    for (int i = 0; i < menu.runs(); i++) {
+      int run = i == 0 ? first : i <= first ? i - 1 : i;
+      follow(run, bounds, showing, own, worst);
     }
     return worst;
   }
 
-  /** Makes the rows of a state, its beam included. */
-  private void light(int s) {
-    kitchen.cook(year.menu(), s, rows, rows.length);
+  private void follow(int run, RunBounds bounds, float[][] showing, float[] own, Worst worst) {
+    int from = menu.start(run);
+    int to = menu.start(run + 1);
+    boolean sunny = false;
+    for (int s = from; s < to; s++) {
+      lit[s - from] = beam(s);
+      sunny |= lit[s - from] != null;
+    }
+    if (sunny) {
+      kitchen.cook(menu, from, to, rows, 0, rows.length);
+      shine(to - from);
+    }
+    for (int eye = 0; eye < optics.eyes(); eye++) {
+      if (sunny) {
+        judgeRun(eye, from, to - from, showing, own, worst);
+      } else if (!ruledOut(run, eye, bounds, showing, own)) {
+        kitchen.cook(menu, from, to, rows, kernel.row(eye, 0), kernel.row(eye + 1, 0));
+        judgeRun(eye, from, to - from, showing, own, worst);
+      }
+    }
+  }
+
+  /** True when a run without beam cannot show an eye more than is known of any of its states. */
+  private boolean ruledOut(int run, int eye, RunBounds bounds, float[][] showing, float[] own) {
+    for (int level = 0; level < 3; level++) {
+      float most = bounds.most(run, eye, level);
+      if (!(most <= own[level])) {
+        return false;
+      }
+      for (int s = menu.start(run); s < menu.start(run + 1); s++) {
+        if (most > showing[level][s]) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The sun's beam as it arrives at a state, or null. */
+  private Beam beam(int s) {
     double lux = year.beam(s);
     double[] suns = year.suns();
     double x = suns[3 * s];
     double y = suns[3 * s + 1];
     double z = suns[3 * s + 2];
-    beam =
-        lux > 0 && x * normal.x() + y * normal.y() + z * normal.z() > 0
-            ? (float) (lux * beams.transmittance(sample, x, y, z))
-            : 0;
-    if (beam > 0) {
-      beamFrom = optics.frame().directionToLocal(new Vec3(x, y, z));
-      kernel.weigh(beamFrom.x(), beamFrom.y(), beamFrom.z(), weights);
-      for (int r = 0; r < rows.length; r++) {
-        rows[r] += (float) (beam * weights[r]);
+    if (lux <= 0 || x * normal.x() + y * normal.y() + z * normal.z() <= 0) {
+      return null;
+    }
+    float arriving = (float) (lux * beams.transmittance(sample, x, y, z));
+    if (arriving <= 0) {
+      return null;
+    }
+    Vec3 from = optics.frame().directionToLocal(new Vec3(x, y, z));
+    double[] weights = new double[kernel.rows()];
+    kernel.weigh(from.x(), from.y(), from.z(), weights);
+    return new Beam(arriving, from, weights);
+  }
+
+  /** Adds the beams of a run to the rows. */
+  private void shine(int size) {
+    for (int m = 0; m < size; m++) {
+      if (lit[m] != null) {
+        for (int r = 0; r < rows.length; r++) {
+          rows[r][m] += (float) (lit[m].lux * lit[m].weights[r]);
+        }
       }
     }
   }
 
-  private void judge(int eye, int state, float[][] showing, float[] own, Worst worst) {
-    float luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+  /** Judges a run by one eye: what cannot exceed what is known is ruled out for all at once. */
+  private void judgeRun(int eye, int from, int size, float[][] showing, float[] own, Worst worst) {
+    float[] luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+    changes(eye, size);
+    contrasts(luminance, rows[kernel.row(eye, ReliefKernel.COMPOUND)], tilts, steps, size);
+    float brightest = brightest(luminance, size);
+    Arrays.fill(excess, 0, size, 0);
+    for (int level = 0; level < 3; level++) {
+      exceed(
+          tilts,
+          optics.relief(eye, level).most(brightest),
+          steps,
+          optics.mismatch(eye, level).most(brightest),
+          showing[level],
+          from,
+          own[level],
+          excess,
+          size);
+    }
+    for (int m = 0; m < size; m++) {
+      if (excess[m] > 0 || lit[m] != null) {
+        judge(eye, from + m, m, showing, own, worst);
+      }
+    }
+  }
+
+  private void judge(int eye, int state, int m, float[][] showing, float[] own, Worst worst) {
+    float luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)][m];
     if (!(luminance > DARK)) {
       return;
     }
-    float compound = rows[kernel.row(eye, ReliefKernel.COMPOUND)];
-    float q = change(eye) / luminance;
-    float step = Math.abs(compound - luminance) / (compound + luminance);
     for (int level = 0; level < 3; level++) {
-      float tilt = beam > 0 ? flanks(eye, level, q) : q;
-      GainCurve relief = optics.relief(eye, level);
-      GainCurve mismatch = optics.mismatch(eye, level);
-      float known = Math.min(showing[level][state], own[level]);
-      // Pooled, two signals are no more than their sum: most are ruled out by this alone.
-      if (tilt * relief.most() + step * mismatch.most() <= known) {
-        continue;
-      }
-      float s = optics.pooled(tilt * relief.at(luminance), step * mismatch.at(luminance));
+      float tilt = lit[m] != null ? flanks(eye, level, m) : tilts[m];
+      float s =
+          optics.pooled(
+              tilt * optics.relief(eye, level).at(luminance),
+              steps[m] * optics.mismatch(eye, level).at(luminance));
       if (s > showing[level][state]) {
         showing[level][state] = s;
       }
@@ -122,51 +211,93 @@ final class PointTrace {
     }
   }
 
-  /** Magnitude of the change of luminance toward an eye per radian of lean. */
-  private float change(int eye) {
-    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    if (optics.lean() == Lean.U) {
-      return Math.abs(across);
+  /** Relative change of luminance with tilt, and the contrast of the step. */
+  private static void contrasts(
+      float[] luminance, float[] compound, float[] change, float[] step, int size) {
+    for (int m = 0; m < size; m++) {
+      change[m] = change[m] / luminance[m];
+      step[m] = Math.abs(compound[m] - luminance[m]) / (compound[m] + luminance[m]);
     }
-    float along = rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-    return optics.lean() == Lean.V
-        ? Math.abs(along)
-        : (float) Math.sqrt(across * across + along * along);
+  }
+
+  private static float brightest(float[] luminance, int size) {
+    float most = 0;
+    for (int m = 0; m < size; m++) {
+      most = Math.max(most, luminance[m]);
+    }
+    return most;
+  }
+
+  /** Pooled, two signals are no more than their sum: most states are ruled out by this alone. */
+  private static void exceed(
+      float[] tilt,
+      float relief,
+      float[] step,
+      float mismatch,
+      float[] known,
+      int from,
+      float own,
+      float[] excess,
+      int size) {
+    for (int m = 0; m < size; m++) {
+      float most = tilt[m] * relief + step[m] * mismatch;
+      excess[m] = Math.max(excess[m], most - Math.min(known[from + m], own));
+    }
+  }
+
+  /** Magnitude of the change of luminance toward an eye per radian of lean, by state. */
+  private void changes(int eye, int size) {
+    if (optics.lean() == Lean.ALL) {
+      float[] across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+      float[] along = rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+      for (int m = 0; m < size; m++) {
+        tilts[m] = (float) Math.sqrt(across[m] * across[m] + along[m] * along[m]);
+      }
+    } else {
+      int quantity =
+          optics.lean() == Lean.U ? ReliefKernel.CHANGE_ACROSS : ReliefKernel.CHANGE_ALONG;
+      float[] change = rows[kernel.row(eye, quantity)];
+      for (int m = 0; m < size; m++) {
+        tilts[m] = Math.abs(change[m]);
+      }
+    }
   }
 
   /**
    * Relative change per radian under a beam: Michelson contrast of the two flanks at the edge's
    * slope over that slope, exact where the beam grazes.
    */
-  private float flanks(int eye, int level, float q) {
+  private float flanks(int eye, int level, int m) {
     double slope = optics.edgeSlope(level);
-    Vec3 w = beamFrom;
+    Vec3 w = lit[m].from;
     double lean = optics.lean().part(w.x(), w.y());
     // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
     if (w.z() > Math.max(CLIP_REACH * slope, ReliefKernel.TILT) * lean) {
-      return q;
+      return tilts[m];
     }
     double tu = optics.lean() == Lean.U ? 1 : optics.lean() == Lean.V ? 0 : w.x() / lean;
     double tv = optics.lean() == Lean.U ? 0 : optics.lean() == Lean.V ? 1 : w.y() / lean;
     // What is not the beam changes evenly with tilt; the beam itself is taken flank by flank.
-    double rest = withoutBeam(eye, ReliefKernel.LUMINANCE);
+    double rest = withoutBeam(eye, ReliefKernel.LUMINANCE, m);
     double change = 0;
     if (tu != 0) {
-      change += tu * withoutBeam(eye, ReliefKernel.CHANGE_ACROSS);
+      change += tu * withoutBeam(eye, ReliefKernel.CHANGE_ACROSS, m);
     }
     if (tv != 0) {
-      change += tv * withoutBeam(eye, ReliefKernel.CHANGE_ALONG);
+      change += tv * withoutBeam(eye, ReliefKernel.CHANGE_ALONG, m);
     }
+    double beam = lit[m].lux;
     double toward =
         rest + slope * change + beam * kernel.flank(eye, w.x(), w.y(), w.z(), tu, tv, slope);
     double away =
         rest - slope * change + beam * kernel.flank(eye, w.x(), w.y(), w.z(), tu, tv, -slope);
     double sum = toward + away;
-    return sum > 0 ? (float) (Math.abs(toward - away) / sum / slope) : q;
+    return sum > 0 ? (float) (Math.abs(toward - away) / sum / slope) : tilts[m];
   }
 
-  private double withoutBeam(int eye, int quantity) {
-    return rows[kernel.row(eye, quantity)] - beam * weights[kernel.row(eye, quantity)];
+  private double withoutBeam(int eye, int quantity, int m) {
+    int row = kernel.row(eye, quantity);
+    return rows[row][m] - lit[m].lux * lit[m].weights[row];
   }
 
   /** The worst state and eye of a point. */

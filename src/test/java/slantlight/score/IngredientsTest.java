@@ -49,18 +49,18 @@ class IngredientsTest {
 
   private static void compare(
       Basis basis, Ingredients.Kitchen kitchen, LitYear year, ReliefKernel kernel) {
-    float[] cooked = new float[kernel.rows()];
+    float[][] cooked = new float[kernel.rows()][1];
     float[][] whole = new float[kernel.rows()][1];
     double worst = 0;
     double sum = 0;
     int count = 0;
     for (int s = 0; s < year.states(); s++) {
-      kitchen.cook(year.menu(), s, cooked, cooked.length);
+      kitchen.cook(year.menu(), s, s + 1, cooked, 0, cooked.length);
       basis.evaluate(0, basis.block(List.of(year.light(s))), whole);
       double scale = whole[kernel.illuminance()][0];
       if (scale > 1) {
         for (int r : new int[] {kernel.illuminance(), kernel.lightAcross(), kernel.lightAlong()}) {
-          double off = Math.abs(cooked[r] - whole[r][0]) / scale;
+          double off = Math.abs(cooked[r][0] - whole[r][0]) / scale;
           worst = Math.max(worst, off);
           sum += off;
           count++;

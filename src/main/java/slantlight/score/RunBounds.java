@@ -1,0 +1,80 @@
+package slantlight.score;
+
+/**
+ * What runs of states can show of one point at most, told without following their states.
+ *
+ * <p>Every state of a run is a sum of its corner lights, each taken in an amount that is not
+ * negative. A quotient of two such sums is no larger than the largest quotient of its terms, so
+ * change over luminance, and the contrast of the step, are bounded by the corners'. The sun's own
+ * beam is not in it.
+ */
+final class RunBounds {
+  /** Corners are summed in another order than states. */
+  private static final float ROUNDING = 1.0001f;
+
+  private final PointOptics optics;
+  private final int eyes;
+  private final float[] tilt;
+  private final float[] step;
+  private final float[] brightest;
+
+  RunBounds(PointOptics optics, Ingredients.Kitchen kitchen, Ingredients.Menu menu) {
+    this.optics = optics;
+    eyes = optics.eyes();
+    tilt = new float[eyes * menu.runs()];
+    step = new float[tilt.length];
+    brightest = new float[tilt.length];
+    float[] rows = new float[optics.kernel().judged()];
+    for (int run = 0; run < menu.runs(); run++) {
+      int corners = menu.corners(run);
+      for (int c = 0; c < corners; c++) {
+        kitchen.corner(menu, run, c, rows);
+        for (int eye = 0; eye < eyes; eye++) {
+          widen(run, eye, rows);
+        }
+      }
+      for (int eye = 0; eye < eyes && corners == 0; eye++) {
+        tilt[eyes * run + eye] = Float.POSITIVE_INFINITY;
+      }
+    }
+  }
+
+  private void widen(int run, int eye, float[] rows) {
+    ReliefKernel kernel = optics.kernel();
+    float luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+    float compound = rows[kernel.row(eye, ReliefKernel.COMPOUND)];
+    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+    float along = optics.lean() == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+    float change = (float) optics.lean().part(across, along);
+    int i = eyes * run + eye;
+    if (luminance > 0 && compound >= 0) {
+      tilt[i] = Math.max(tilt[i], change / luminance);
+      step[i] = Math.max(step[i], Math.abs(compound - luminance) / (compound + luminance));
+      brightest[i] = Math.max(brightest[i], luminance);
+    } else if (luminance != 0 || compound != 0 || change != 0) {
+      tilt[i] = Float.POSITIVE_INFINITY;
+    }
+  }
+
+  /** Most that a run can show an eye at a level index (0 = level 3); infinite where unknown. */
+  float most(int run, int eye, int level) {
+    int i = eyes * run + eye;
+    float relief = optics.relief(eye, level).most(brightest[i]);
+    float mismatch = optics.mismatch(eye, level).most(brightest[i]);
+    return ROUNDING * (tilt[i] * relief + step[i] * mismatch);
+  }
+
+  /** The run that can show most at level 4 of those that are bounded, or 0. */
+  int mostPromising() {
+    int best = 0;
+    float most = 0;
+    for (int i = 0; i < tilt.length; i++) {
+      float m = most(i / eyes, i % eyes, 1);
+      if (m > most && m < Float.POSITIVE_INFINITY) {
+        most = m;
+        best = i / eyes;
+      }
+    }
+    return best;
+  }
+}
