@@ -14,6 +14,9 @@ public final class Occluders {
   /** Boxes are widened by this much, m, so that faces in a box's own side are not missed. */
   private static final double MARGIN = 1e-6;
 
+  /** Share of the way at either end of a line of sight that is left out. */
+  private static final double END = 1e-6;
+
   private final int faces;
   private final double[] plane;
   private final int[] drop;
@@ -160,7 +163,85 @@ public final class Occluders {
 
   /** True when a face lies between two points, ends left out by a millionth of the way. */
   public boolean between(double ax, double ay, double az, double bx, double by, double bz) {
-    return any(ax, ay, az, bx - ax, by - ay, bz - az, 1e-6, 1 - 1e-6) >= 0;
+    return any(ax, ay, az, bx - ax, by - ay, bz - az, END, 1 - END) >= 0;
+  }
+
+  /**
+   * Faces that may lie between a point and places within a polygon: those that reach into the box
+   * of all of them and whose plane parts the point from some corner.
+   *
+   * @param corners of the polygon, x, y and z of each in turn
+   * @param out receives the faces; {@link #size()} places are enough
+   * @return how many
+   */
+  public int between(double px, double py, double pz, double[] corners, int[] out) {
+    double x0 = px;
+    double y0 = py;
+    double z0 = pz;
+    double x1 = px;
+    double y1 = py;
+    double z1 = pz;
+    for (int i = 0; i < corners.length; i += 3) {
+      x0 = Math.min(x0, corners[i]);
+      y0 = Math.min(y0, corners[i + 1]);
+      z0 = Math.min(z0, corners[i + 2]);
+      x1 = Math.max(x1, corners[i]);
+      y1 = Math.max(y1, corners[i + 1]);
+      z1 = Math.max(z1, corners[i + 2]);
+    }
+    int found = 0;
+    int node = 0;
+    while (node < nodes) {
+      int b = 6 * node;
+      if (box[b] > x1
+          || box[b + 3] < x0
+          || box[b + 1] > y1
+          || box[b + 4] < y0
+          || box[b + 2] > z1
+          || box[b + 5] < z0) {
+        node = skip[node];
+        continue;
+      }
+      for (int k = leafStart[node], end = k + leafCount[node]; k < end; k++) {
+        if (parts(order[k], px, py, pz, corners)) {
+          out[found++] = order[k];
+        }
+      }
+      node++;
+    }
+    return found;
+  }
+
+  /** True when the plane of a face has some corner on the other side of a point. */
+  private boolean parts(int face, double px, double py, double pz, double[] corners) {
+    double h = height(face, px, py, pz);
+    for (int i = 0; i < corners.length; i += 3) {
+      if (h * height(face, corners[i], corners[i + 1], corners[i + 2]) < 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double height(int face, double x, double y, double z) {
+    int p = 4 * face;
+    return plane[p] * x + plane[p + 1] * y + plane[p + 2] * z - plane[p + 3];
+  }
+
+  /**
+   * True when one of some faces lies between two points, ends left out by a millionth of the way.
+   *
+   * @param count how many of {@code some} count
+   */
+  public boolean between(
+      int[] some, int count, double ax, double ay, double az, double bx, double by, double bz) {
+    for (int k = 0; k < count; k++) {
+      double t = hit(some[k], ax, ay, az, bx - ax, by - ay, bz - az);
+      if (t > END && t < 1 - END) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -103,6 +103,11 @@ public final class Rings {
     return kept < 6 ? new double[0] : java.util.Arrays.copyOf(out, kept);
   }
 
+  /** A ring round a box (least u, least v, greatest u, greatest v), counter-clockwise. */
+  public static double[] round(double[] box) {
+    return new double[] {box[0], box[1], box[2], box[1], box[2], box[3], box[0], box[3]};
+  }
+
   /** The part of a ring inside an upright rectangle. */
   public static double[] clip(double[] ring, double x0, double y0, double x1, double y1) {
     return clip(clip(clip(clip(ring, 1, 0, -x0), -1, 0, x1), 0, 1, -y0), 0, -1, y1);

@@ -38,8 +38,8 @@ final class Bounce {
 
   void at(int room, Vec3 p, Vec3 n, Spread spread, PatchSink sink) {
     Exchange.Kite kite = new Exchange.Kite();
+    Veil veil = new Veil(interior, mesh);
     for (int r : interior.near(room)) {
-      boolean clear = interior.clear(room, r);
       for (int g : mesh.roomGroups[r]) {
         Vec3 d = mesh.groupCentre[g].minus(p);
         double radius = mesh.groupRadius[g];
@@ -48,30 +48,27 @@ final class Bounce {
         if (height <= 1e-6 || d.dot(n) < -radius) {
           continue;
         }
+        veil.draw(room, p, n, g);
+        if (veil.shut()) {
+          continue;
+        }
         double distance = d.length();
         double wide = spread.at(d.x() / distance, d.y() / distance, d.z() / distance);
         if (2 * radius < wide * (distance - radius) && d.dot(n) > radius) {
-          whole(clear, g, p, n, d, distance, height, sink);
+          whole(veil, g, p, n, d, distance, height, sink);
         } else {
-          pieces(clear, g, p, n, spread, kite, sink);
+          pieces(veil, g, p, n, spread, kite, sink);
         }
       }
     }
   }
 
   private void whole(
-      boolean clear,
-      int g,
-      Vec3 p,
-      Vec3 n,
-      Vec3 d,
-      double distance,
-      double height,
-      PatchSink sink) {
+      Veil veil, int g, Vec3 p, Vec3 n, Vec3 d, double distance, double height, PatchSink sink) {
     double seen = 0;
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
-      if (clear || !interior.blockedBetween(p, n, patch.centre(), patch.normal())) {
+      if (!veil.hides(patch.centre(), patch.normal())) {
         seen += patch.area();
       }
     }
@@ -82,23 +79,23 @@ final class Bounce {
   }
 
   private void pieces(
-      boolean clear, int g, Vec3 p, Vec3 n, Spread spread, Exchange.Kite kite, PatchSink sink) {
+      Veil veil, int g, Vec3 p, Vec3 n, Spread spread, Exchange.Kite kite, PatchSink sink) {
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
       if (patch.edge() < wide(spread, p, patch.centre())) {
-        if (clear || !interior.blockedBetween(p, n, patch.centre(), patch.normal())) {
+        if (!veil.hides(patch.centre(), patch.normal())) {
           kite.look(patch.rings(), patch.frame(), p, n);
           tell(g, q, null, kite, sink);
         }
       } else {
-        divide(clear, patch.rings(), patch.box(), patch, DEPTH, p, n, spread, kite, sink);
+        divide(veil, patch.rings(), patch.box(), patch, DEPTH, p, n, spread, kite, sink);
       }
     }
   }
 
   /** Cuts what of a patch lies in a box into four until it is seen under a small angle. */
   private void divide(
-      boolean clear,
+      Veil veil,
       double[][] rings,
       double[] box,
       Patch patch,
@@ -110,16 +107,16 @@ final class Bounce {
       PatchSink sink) {
     double u = (box[0] + box[2]) / 2;
     double v = (box[1] + box[3]) / 2;
-    double[] m = Rings.middle(rings[0]);
-    Vec3 middle = patch.frame().toWorld(new Vec2(m[0], m[1]));
+    Vec3 middle = patch.frame().toWorld(middle(patch, rings, u, v));
     double size = Math.max(box[2] - box[0], box[3] - box[1]);
     if (depth == 0 || size < wide(spread, p, middle)) {
-      if (clear || !interior.blockedBetween(p, n, middle, patch.normal())) {
+      if (!veil.hides(middle, patch.normal())) {
         kite.look(rings, patch.frame(), p, n);
         tell(patch.group(), patch.index(), box, kite, sink);
       }
       return;
     }
+    boolean whole = patch.whole();
     for (int k = 0; k < 4; k++) {
       double[] quarter = {
         (k & 1) == 0 ? box[0] : u,
@@ -127,11 +124,19 @@ final class Bounce {
         (k & 1) == 0 ? u : box[2],
         (k & 2) == 0 ? v : box[3]
       };
-      double[][] part = clip(rings, quarter);
+      double[][] part = whole ? new double[][] {Rings.round(quarter)} : clip(rings, quarter);
       if (part.length > 0) {
-        divide(clear, part, quarter, patch, depth - 1, p, n, spread, kite, sink);
+        divide(veil, part, quarter, patch, depth - 1, p, n, spread, kite, sink);
       }
     }
+  }
+
+  private static Vec2 middle(Patch patch, double[][] rings, double u, double v) {
+    if (patch.whole()) {
+      return new Vec2(u, v);
+    }
+    double[] m = Rings.middle(rings[0]);
+    return new Vec2(m[0], m[1]);
   }
 
   /** Size, m, below which something at a place need not be divided. */

@@ -84,12 +84,13 @@ final class Exchange {
     int from = mesh.groupStart[g];
     int to = mesh.groupStart[g + 1];
     Kite kite = new Kite();
+    Veil veil = new Veil(interior, mesh);
     boolean[] seen = new boolean[list.length];
     for (int p = from; p < to; p++) {
       Patch patch = mesh.patches.get(p);
       float[] row = new float[list.length];
       for (int k = 0; k < list.length; k++) {
-        row[k] = (float) (factor(patch, list[k], kite) / Math.PI);
+        row[k] = (float) (factor(patch, list[k], kite, veil) / Math.PI);
         seen[k] |= row[k] > 0;
       }
       patchFactors[p] = row;
@@ -146,20 +147,18 @@ final class Exchange {
   }
 
   /** Pi times the factor from a patch to a group. */
-  private double factor(Patch patch, int h, Kite kite) {
+  private double factor(Patch patch, int h, Kite kite, Veil veil) {
     double distance = patch.centre().distance(mesh.groupCentre[h]);
-    int room = mesh.patches.get(mesh.groupStart[h]).room();
-    boolean clear = interior.clear(patch.room(), room);
     boolean near = distance < NEAR * (mesh.groupRadius[h] + patch.edge());
     Vec3[] points = near ? patch.probes() : new Vec3[] {patch.centre()};
     Vec3 n = patch.normal();
     double sum = 0;
-    for (int q = mesh.groupStart[h]; q < mesh.groupStart[h + 1]; q++) {
-      Patch other = mesh.patches.get(q);
-      for (Vec3 p : points) {
+    for (Vec3 p : points) {
+      veil.draw(patch.room(), p, n, h);
+      for (int q = mesh.groupStart[h]; q < mesh.groupStart[h + 1] && !veil.shut(); q++) {
+        Patch other = mesh.patches.get(q);
         double height = other.frame().height(p);
-        if (height <= 1e-6
-            || (!clear && interior.blockedBetween(p, n, other.centre(), other.normal()))) {
+        if (height <= 1e-6 || veil.hides(other.centre(), other.normal())) {
           continue;
         }
         if (near) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import slantlight.geom.Face;
 import slantlight.geom.Occluders;
-import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
@@ -31,6 +30,9 @@ final class Interior {
 
   private final Aperture[][] reach;
 
+  /** Passages of each room. */
+  private final Door[][] doors;
+
   Interior(House house, Outdoors outdoors) {
     List<Face> list = new ArrayList<>();
     for (Surface s : house.surfaces()) {
@@ -45,9 +47,9 @@ final class Interior {
     for (int i = 0; i < n; i++) {
       convex[i] = isConvex(house, house.rooms().get(i).id());
     }
-    List<List<Integer>> doors = new ArrayList<>();
+    List<List<Integer>> next = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      doors.add(new ArrayList<>());
+      next.add(new ArrayList<>());
     }
     for (int i = 0; i < house.openings().size(); i++) {
       int index = i;
@@ -58,19 +60,26 @@ final class Interior {
         o.toRoomId()
             .ifPresent(
                 id -> {
-                  join(doors, room, room(id));
+                  join(next, room, room(id));
                   doorways.add(new Aperture(index, o, room(id), outdoors));
                 });
       } else {
         apertures.add(new Aperture(i, o, room, outdoors));
       }
     }
+    doors = new Door[n][];
     near = new int[n][];
     reach = new Aperture[n][];
     for (int i = 0; i < n; i++) {
-      near[i] = within(doors, i, HOPS - 1);
+      int own = i;
+      doors[i] =
+          doorways.stream()
+              .filter(d -> d.room == own)
+              .map(d -> Door.of(d, facesOf(house, d.opening.roomId())))
+              .toArray(Door[]::new);
+      near[i] = within(next, i, HOPS - 1);
       boolean[] far = new boolean[n];
-      for (int r : within(doors, i, HOPS)) {
+      for (int r : within(next, i, HOPS)) {
         far[r] = true;
       }
       reach[i] = apertures.stream().filter(a -> far[a.room]).toArray(Aperture[]::new);
@@ -79,12 +88,7 @@ final class Interior {
 
   /** True when every surface of a room has all the others on its front side. */
   private static boolean isConvex(House house, String room) {
-    List<Face> own = new ArrayList<>();
-    for (Surface s : house.surfaces()) {
-      if (s.roomId().equals(room)) {
-        own.add(s.face());
-      }
-    }
+    List<Face> own = facesOf(house, room);
     for (Face f : own) {
       for (Face g : own) {
         if (g.corners().stream().anyMatch(p -> f.frame().height(p) < -1e-6)) {
@@ -93,6 +97,13 @@ final class Interior {
       }
     }
     return true;
+  }
+
+  private static List<Face> facesOf(House house, String room) {
+    return house.surfaces().stream()
+        .filter(s -> s.roomId().equals(room))
+        .map(Surface::face)
+        .toList();
   }
 
   private static void join(List<List<Integer>> doors, int a, int b) {
@@ -166,14 +177,22 @@ final class Interior {
     return faces.between(ax, ay, az, bx, by, bz);
   }
 
-  /** True when something stands between two faces, each seen from just in front of it. */
-  boolean blockedBetween(Vec3 p, Vec3 n, Vec3 q, Vec3 m) {
-    return blocked(
-        p.x() + n.x() * LIFT,
-        p.y() + n.y() * LIFT,
-        p.z() + n.z() * LIFT,
-        q.x() + m.x() * LIFT,
-        q.y() + m.y() * LIFT,
-        q.z() + m.z() * LIFT);
+  /**
+   * False when no passage out of a point's room, or none into another room, lets through any line
+   * of sight from the point to a polygon there.
+   *
+   * @param corners of the polygon, x, y and z of each in turn
+   */
+  boolean joined(int room, int other, double px, double py, double pz, double[] corners) {
+    return passes(room, px, py, pz, corners) && passes(other, px, py, pz, corners);
+  }
+
+  private boolean passes(int room, double px, double py, double pz, double[] corners) {
+    for (Door door : doors[room]) {
+      if (door.passes(px, py, pz, corners)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

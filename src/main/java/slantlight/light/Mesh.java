@@ -27,6 +27,9 @@ final class Mesh {
   /** Radius about the centre that holds the group, m. */
   final double[] groupRadius;
 
+  /** Corners of a rectangle that holds the group, just in front of it: x, y, z of each in turn. */
+  final double[][] groupCorners;
+
   final double[] groupReflectance;
 
   /** Groups of each room, ascending. */
@@ -54,6 +57,7 @@ final class Mesh {
     groupArea = new double[groups];
     groupCentre = new Vec3[groups];
     groupRadius = new double[groups];
+    groupCorners = new double[groups][];
     groupReflectance = new double[groups];
     List<List<Integer>> byRoom = new ArrayList<>();
     for (int r = 0; r < house.rooms().size(); r++) {
@@ -78,6 +82,7 @@ final class Mesh {
     groupArea = like.groupArea;
     groupCentre = like.groupCentre;
     groupRadius = like.groupRadius;
+    groupCorners = like.groupCorners;
     roomGroups = like.roomGroups;
     groupReflectance = new double[groups];
     for (int g = 0; g < groups; g++) {
@@ -107,7 +112,29 @@ final class Mesh {
       groupRadius[g] =
           Math.max(groupRadius[g], patch.centre().distance(groupCentre[g]) + patch.edge() / 2);
     }
+    groupCorners[g] = corners(g);
     groupReflectance[g] = reflectance(house, g);
+  }
+
+  private double[] corners(int g) {
+    double[] all = patches.get(groupStart[g]).box().clone();
+    for (int p = groupStart[g]; p < groupStart[g + 1]; p++) {
+      double[] box = patches.get(p).box();
+      for (int k = 0; k < 2; k++) {
+        all[k] = Math.min(all[k], box[k]);
+        all[2 + k] = Math.max(all[2 + k], box[2 + k]);
+      }
+    }
+    double[] ring = Rings.round(all);
+    double[] out = new double[12];
+    for (int i = 0; i < 4; i++) {
+      Vec2 at = new Vec2(ring[2 * i], ring[2 * i + 1]);
+      Vec3 p = patches.get(groupStart[g]).frame().toWorld(at, Interior.LIFT);
+      out[3 * i] = p.x();
+      out[3 * i + 1] = p.y();
+      out[3 * i + 2] = p.z();
+    }
+    return out;
   }
 
   private void cut(
