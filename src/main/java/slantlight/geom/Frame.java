@@ -45,4 +45,20 @@ public record Frame(Vec3 origin, Vec3 u, Vec3 v, Vec3 n) {
   public Vec3 directionToWorld(Vec3 local) {
     return u.times(local.x()).plus(v.times(local.y())).plus(n.times(local.z()));
   }
+
+  /**
+   * A ring (u and v of each corner in turn) in the world, lifted off the plane.
+   *
+   * @return x, y and z of each corner in turn
+   */
+  public double[] toWorld(double[] ring, double height) {
+    double[] out = new double[ring.length / 2 * 3];
+    for (int i = 0; i < ring.length / 2; i++) {
+      Vec3 p = toWorld(new Vec2(ring[2 * i], ring[2 * i + 1]), height);
+      out[3 * i] = p.x();
+      out[3 * i + 1] = p.y();
+      out[3 * i + 2] = p.z();
+    }
+    return out;
+  }
 }

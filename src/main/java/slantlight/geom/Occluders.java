@@ -167,43 +167,35 @@ public final class Occluders {
   }
 
   /**
-   * Faces that may lie between a point and places within a polygon: those that reach into the box
-   * of all of them and whose plane parts the point from some corner.
+   * Faces that may lie between places of two polygons: those that reach into the box of both and
+   * whose plane parts some corner of the one from some corner of the other.
    *
-   * @param corners of the polygon, x, y and z of each in turn
+   * @param from corners, x, y and z of each in turn; one for a single point
+   * @param to corners of the other
    * @param out receives the faces; {@link #size()} places are enough
    * @return how many
    */
-  public int between(double px, double py, double pz, double[] corners, int[] out) {
-    double x0 = px;
-    double y0 = py;
-    double z0 = pz;
-    double x1 = px;
-    double y1 = py;
-    double z1 = pz;
-    for (int i = 0; i < corners.length; i += 3) {
-      x0 = Math.min(x0, corners[i]);
-      y0 = Math.min(y0, corners[i + 1]);
-      z0 = Math.min(z0, corners[i + 2]);
-      x1 = Math.max(x1, corners[i]);
-      y1 = Math.max(y1, corners[i + 1]);
-      z1 = Math.max(z1, corners[i + 2]);
-    }
+  public int between(double[] from, double[] to, int[] out) {
+    double[] all = new double[6];
+    Arrays.fill(all, 0, 3, Double.POSITIVE_INFINITY);
+    Arrays.fill(all, 3, 6, Double.NEGATIVE_INFINITY);
+    widen(all, from);
+    widen(all, to);
     int found = 0;
     int node = 0;
     while (node < nodes) {
       int b = 6 * node;
-      if (box[b] > x1
-          || box[b + 3] < x0
-          || box[b + 1] > y1
-          || box[b + 4] < y0
-          || box[b + 2] > z1
-          || box[b + 5] < z0) {
+      if (box[b] > all[3]
+          || box[b + 3] < all[0]
+          || box[b + 1] > all[4]
+          || box[b + 4] < all[1]
+          || box[b + 2] > all[5]
+          || box[b + 5] < all[2]) {
         node = skip[node];
         continue;
       }
       for (int k = leafStart[node], end = k + leafCount[node]; k < end; k++) {
-        if (parts(order[k], px, py, pz, corners)) {
+        if (parts(order[k], from, to)) {
           out[found++] = order[k];
         }
       }
@@ -212,11 +204,25 @@ public final class Occluders {
     return found;
   }
 
-  /** True when the plane of a face has some corner on the other side of a point. */
-  private boolean parts(int face, double px, double py, double pz, double[] corners) {
-    double h = height(face, px, py, pz);
-    for (int i = 0; i < corners.length; i += 3) {
-      if (h * height(face, corners[i], corners[i + 1], corners[i + 2]) < 0) {
+  private static void widen(double[] all, double[] corners) {
+    for (int i = 0; i < corners.length; i++) {
+      all[i % 3] = Math.min(all[i % 3], corners[i]);
+      all[3 + i % 3] = Math.max(all[3 + i % 3], corners[i]);
+    }
+  }
+
+  /** True when the plane of a face has corners of two polygons on its two sides. */
+  private boolean parts(int face, double[] from, double[] to) {
+    boolean fromAbove = false;
+    boolean fromBelow = false;
+    for (int i = 0; i < from.length; i += 3) {
+      double h = height(face, from[i], from[i + 1], from[i + 2]);
+      fromAbove |= h > 0;
+      fromBelow |= h < 0;
+    }
+    for (int i = 0; i < to.length; i += 3) {
+      double h = height(face, to[i], to[i + 1], to[i + 2]);
+      if (h > 0 ? fromBelow : h < 0 && fromAbove) {
         return true;
       }
     }

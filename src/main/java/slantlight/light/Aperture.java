@@ -21,6 +21,7 @@ final class Aperture {
   /** Convex window of the glass, set back by the reveal. */
   private final double[] glass;
 
+  private final double[] corners;
   final double reveal;
   final double[] box;
   final boolean rectangle;
@@ -42,6 +43,7 @@ final class Aperture {
     ring = Rings.oriented(Rings.array(face.outer()), true);
     glass = Rings.hull(ring);
     box = Rings.bounds(ring);
+    corners = frame.toWorld(ring, 0);
     rectangle = ring.length == 8 && isBox();
     reveal = Math.max(0, opening.revealDepth());
     panes = Math.min(2, Math.max(0, opening.panes()));
@@ -78,6 +80,11 @@ final class Aperture {
       out[3 * i + 2] = p.z();
     }
     return out;
+  }
+
+  /** Corners of the hole, x, y and z of each in turn. */
+  double[] corners() {
+    return corners;
   }
 
   /** Distance of a point from the hole's bounding rectangle, m. */

@@ -40,11 +40,6 @@ final class Beam {
     return outdoors.open(px + s * dx, py + s * dy, pz + s * dz, dx, dy, dz);
   }
 
-  /** True when nothing inside can stand between a surface of a room and an opening. */
-  boolean clear(int room, Aperture a) {
-    return interior.clear(room, a.room);
-  }
-
   static double cosine(Aperture a, double dx, double dy, double dz) {
     Vec3 n = a.frame.n();
     return Math.max(1e-9, -(dx * n.x() + dy * n.y() + dz * n.z()));

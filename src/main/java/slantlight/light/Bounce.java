@@ -38,7 +38,7 @@ final class Bounce {
 
   void at(int room, Vec3 p, Vec3 n, Spread spread, PatchSink sink) {
     Exchange.Kite kite = new Exchange.Kite();
-    Veil veil = new Veil(interior, mesh);
+    Veil veil = new Veil(interior);
     for (int r : interior.near(room)) {
       for (int g : mesh.roomGroups[r]) {
         Vec3 d = mesh.groupCentre[g].minus(p);
@@ -48,7 +48,7 @@ final class Bounce {
         if (height <= 1e-6 || d.dot(n) < -radius) {
           continue;
         }
-        veil.draw(room, p, n, g);
+        veil.draw(room, p, n, r, mesh.groupCorners[g]);
         if (veil.shut()) {
           continue;
         }

@@ -3,7 +3,6 @@ package slantlight.light;
 import java.util.List;
 import slantlight.geom.Face;
 import slantlight.geom.Rings;
-import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 
 /**
@@ -23,15 +22,10 @@ record Door(Aperture aperture, double thickness, double[] corners, Vec3 middle) 
    * @param faces of the room to which its sides belong
    */
   static Door of(Aperture aperture, List<Face> faces) {
-    double[] ring = Rings.hull(aperture.ring);
-    double[] corners = new double[ring.length / 2 * 3];
+    double[] corners = aperture.frame.toWorld(Rings.hull(aperture.ring), 0);
     Vec3 sum = Vec3.ZERO;
-    for (int i = 0; i < ring.length / 2; i++) {
-      Vec3 p = aperture.frame.toWorld(new Vec2(ring[2 * i], ring[2 * i + 1]));
-      corners[3 * i] = p.x();
-      corners[3 * i + 1] = p.y();
-      corners[3 * i + 2] = p.z();
-      sum = sum.plus(p);
+    for (int i = 0; i < corners.length; i += 3) {
+      sum = sum.plus(new Vec3(corners[i], corners[i + 1], corners[i + 2]));
     }
     double thickness =
         faces.stream()
@@ -40,7 +34,7 @@ record Door(Aperture aperture, double thickness, double[] corners, Vec3 middle) 
             .mapToDouble(p -> -aperture.height(p.x(), p.y(), p.z()))
             .max()
             .orElse(0);
-    return new Door(aperture, thickness, corners, sum.times(2.0 / ring.length));
+    return new Door(aperture, thickness, corners, sum.times(3.0 / corners.length));
   }
 
   /** True when a corner lies in the hole or straight behind it. */

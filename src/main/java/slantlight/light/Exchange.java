@@ -84,7 +84,7 @@ final class Exchange {
     int from = mesh.groupStart[g];
     int to = mesh.groupStart[g + 1];
     Kite kite = new Kite();
-    Veil veil = new Veil(interior, mesh);
+    Veil veil = new Veil(interior);
     boolean[] seen = new boolean[list.length];
     for (int p = from; p < to; p++) {
       Patch patch = mesh.patches.get(p);
@@ -149,12 +149,13 @@ final class Exchange {
   /** Pi times the factor from a patch to a group. */
   private double factor(Patch patch, int h, Kite kite, Veil veil) {
     double distance = patch.centre().distance(mesh.groupCentre[h]);
+    int room = mesh.patches.get(mesh.groupStart[h]).room();
     boolean near = distance < NEAR * (mesh.groupRadius[h] + patch.edge());
     Vec3[] points = near ? patch.probes() : new Vec3[] {patch.centre()};
     Vec3 n = patch.normal();
     double sum = 0;
     for (Vec3 p : points) {
-      veil.draw(patch.room(), p, n, h);
+      veil.draw(patch.room(), p, n, room, mesh.groupCorners[h]);
       for (int q = mesh.groupStart[h]; q < mesh.groupStart[h + 1] && !veil.shut(); q++) {
         Patch other = mesh.patches.get(q);
         double height = other.frame().height(p);

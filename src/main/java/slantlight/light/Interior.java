@@ -173,6 +173,12 @@ final class Interior {
     return room == other && convex[room];
   }
 
+  /** True when nothing inside can stand between a patch of a room and an opening. */
+  boolean clear(Patch patch, Aperture a) {
+    return clear(patch.room(), a.room)
+        || faces.between(patch.corners(), a.corners(), new int[faces.size()]) == 0;
+  }
+
   boolean blocked(double ax, double ay, double az, double bx, double by, double bz) {
     return faces.between(ax, ay, az, bx, by, bz);
   }

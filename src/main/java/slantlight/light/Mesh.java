@@ -125,16 +125,7 @@ final class Mesh {
         all[2 + k] = Math.max(all[2 + k], box[2 + k]);
       }
     }
-    double[] ring = Rings.round(all);
-    double[] out = new double[12];
-    for (int i = 0; i < 4; i++) {
-      Vec2 at = new Vec2(ring[2 * i], ring[2 * i + 1]);
-      Vec3 p = patches.get(groupStart[g]).frame().toWorld(at, Interior.LIFT);
-      out[3 * i] = p.x();
-      out[3 * i + 1] = p.y();
-      out[3 * i + 2] = p.z();
-    }
-    return out;
+    return patches.get(groupStart[g]).frame().toWorld(Rings.round(all), Interior.LIFT);
   }
 
   private void cut(

@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import slantlight.geom.Frame;
+import slantlight.geom.Rings;
 import slantlight.geom.Vec3;
 
 /**
@@ -29,6 +30,11 @@ record Patch(
   boolean whole() {
     double cell = (box[2] - box[0]) * (box[3] - box[1]);
     return rings.length == 1 && rings[0].length == 8 && area > 0.999999 * cell;
+  }
+
+  /** Corners of its box, just in front of it: x, y and z of each in turn. */
+  double[] corners() {
+    return frame.toWorld(Rings.round(box), Interior.LIFT);
   }
 
   Vec3 normal() {

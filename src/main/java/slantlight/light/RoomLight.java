@@ -18,7 +18,7 @@ final class RoomLight {
   private final Exposure[] exposures;
 
   /** Openings whose light reaches a patch. */
-  private final Aperture[][] apertures;
+  private final Outlook[][] outlooks;
 
   /** Total illuminance by patch and column, lx per unit source. */
   private final float[][] light;
@@ -54,7 +54,7 @@ final class RoomLight {
     int n = mesh.patches.size();
     grains = new SunGrain(beam, columns, sunEdge, n);
     exposures = new Exposure[n];
-    apertures = new Aperture[n][];
+    outlooks = new Outlook[n][];
     light = new float[n][];
     directLight = new float[n][];
     Tally tally = new Tally("light on the inside surfaces", n, progress);
@@ -85,7 +85,7 @@ final class RoomLight {
     sunPatch = like.sunPatch;
     grains = like.grains;
     exposures = like.exposures;
-    apertures = like.apertures;
+    outlooks = like.outlooks;
     directLight = like.directLight;
     light = new float[directLight.length][];
     for (int i = 0; i < light.length; i++) {
@@ -137,7 +137,8 @@ final class RoomLight {
             out.addLamp(lamp, w, lux);
           });
     }
-    apertures[patch.index()] = seen.toArray(Aperture[]::new);
+    outlooks[patch.index()] =
+        seen.stream().map(a -> new Outlook(a, interior.clear(patch, a))).toArray(Outlook[]::new);
     return out;
   }
 
@@ -149,7 +150,7 @@ final class RoomLight {
     boolean any = false;
     for (int k = 0; k < beams.length; k++) {
       beams[k] =
-          (float) sunPatch.illuminance(mesh.patches.get(i), apertures[i], columns.nodes.get(k));
+          (float) sunPatch.illuminance(mesh.patches.get(i), outlooks[i], columns.nodes.get(k));
       out[0][first + k] += beams[k];
       any |= beams[k] > 0;
     }
@@ -209,7 +210,7 @@ final class RoomLight {
                 double[] groups = new double[Columns.GROUPS];
                 exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
                 groups[Columns.INSIDE] +=
-                    sunPatch.illuminance(mesh.patches.get(i), apertures[i], state.sky().sun());
+                    sunPatch.illuminance(mesh.patches.get(i), outlooks[i], state.sky().sun());
                 bySun[i][0] =
                     (float)
                         (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
@@ -297,7 +298,7 @@ final class RoomLight {
 
     private float[] above(int index) {
       Patch patch = mesh.patches.get(index);
-      double mean = sunPatch.illuminance(patch, apertures[index], state.sky().sun());
+      double mean = sunPatch.illuminance(patch, outlooks[index], state.sky().sun());
       float[] above = mean > 0 ? grains.above(patch, mean, state.sky().sun()) : null;
       return above == null ? new float[0] : above;
     }

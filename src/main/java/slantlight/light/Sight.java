@@ -33,6 +33,7 @@ final class Sight {
   /** Cones cut by an edge inside or outside are divided down to this angle. */
   private final double edgeAngle;
 
+  private final Veil veil;
   private final View view = new View();
   private final double[] vector = new double[3];
   private final double[] t = new double[1];
@@ -44,11 +45,11 @@ final class Sight {
   private double ly;
   private double lz;
   private Aperture aperture;
-  private boolean clear;
   private ConeSink sink;
 
   Sight(Interior interior, Outdoors outdoors, double coneAngle, double edgeAngle) {
     this.interior = interior;
+    this.veil = new Veil(interior);
     this.outdoors = outdoors;
     this.coneAngle = coneAngle;
     this.edgeAngle = edgeAngle;
@@ -66,8 +67,9 @@ final class Sight {
       if (ring.length == 0) {
         continue;
       }
-      aperture = a;
-      clear = interior.clear(room, a.room);
+      if (!standBefore(a, room)) {
+        continue;
+      }
       if (a.cloth != null) {
         divide(ring, true);
         continue;
@@ -96,14 +98,19 @@ final class Sight {
     for (Aperture a : interior.reach(room)) {
       if (a.height(px, py, pz) > 1e-6) {
         double[] ring = front(a, a.ring, n);
-        if (ring.length > 0) {
-          aperture = a;
-          clear = interior.clear(room, a.room);
+        if (ring.length > 0 && standBefore(a, room)) {
           openParts(ring, n, sum);
         }
       }
     }
     return sum[0] / Math.PI;
+  }
+
+  /** Turns to an opening; false when nothing of it can be seen. */
+  private boolean standBefore(Aperture a, int room) {
+    aperture = a;
+    veil.draw(room, lx, ly, lz, a.room, a.corners());
+    return !veil.shut();
   }
 
   private void openParts(double[] ring, Vec3 n, double[] sum) {
@@ -140,7 +147,7 @@ final class Sight {
 
   private int inside(double u, double v) {
     Frame f = aperture.frame;
-    return interior.blocked(lx, ly, lz, worldX(f, u, v), worldY(f, u, v), worldZ(f, u, v)) ? -1 : 0;
+    return veil.hides(worldX(f, u, v), worldY(f, u, v), worldZ(f, u, v)) ? -1 : 0;
   }
 
   private void place(Vec3 p, Vec3 n) {
@@ -269,7 +276,7 @@ final class Sight {
     double x = worldX(f, u, v);
     double y = worldY(f, u, v);
     double z = worldZ(f, u, v);
-    if (!clear && interior.blocked(lx, ly, lz, x, y, z)) {
+    if (veil.hides(x, y, z)) {
       return -1;
     }
     if (cloth) {

@@ -19,6 +19,7 @@ final class SunBeamTests implements SunBeams {
     place = new double[3 * points.size()];
     normal = new double[3 * points.size()];
     candidates = new Candidate[points.size()][];
+    Veil veil = new Veil(interior);
     for (int i = 0; i < points.size(); i++) {
       SamplePoint s = points.get(i);
       Vec3 n = s.frame().n();
@@ -29,18 +30,23 @@ final class SunBeamTests implements SunBeams {
       normal[3 * i] = n.x();
       normal[3 * i + 1] = n.y();
       normal[3 * i + 2] = n.z();
+      int room = interior.room(s.roomId());
       candidates[i] =
-          java.util.Arrays.stream(interior.reach(interior.room(s.roomId())))
+          java.util.Arrays.stream(interior.reach(room))
               .filter(a -> a.cloth == null)
-              .map(a -> candidate(a, interior.clear(interior.room(s.roomId()), a.room), p, n))
+              .map(a -> candidate(a, veil, room, p, n))
               .filter(java.util.Objects::nonNull)
               .toArray(Candidate[]::new);
     }
   }
 
   /** The opening as a candidate, or null when the sample cannot see the sky through it. */
-  private static Candidate candidate(Aperture a, boolean clear, Vec3 p, Vec3 n) {
+  private static Candidate candidate(Aperture a, Veil veil, int room, Vec3 p, Vec3 n) {
     if (a.height(p.x(), p.y(), p.z()) <= 1e-6) {
+      return null;
+    }
+    veil.draw(room, p.x(), p.y(), p.z(), a.room, a.corners());
+    if (veil.shut()) {
       return null;
     }
     double[] r = a.ring;
@@ -63,7 +69,7 @@ final class SunBeamTests implements SunBeams {
     for (Vec3 d : to) {
       cosine = Math.min(cosine, d.dot(axis));
     }
-    return new Candidate(a, clear, axis.x(), axis.y(), axis.z(), cosine - 1e-9);
+    return new Candidate(a, veil.clear(), axis.x(), axis.y(), axis.z(), cosine - 1e-9);
   }
 
   @Override

@@ -22,17 +22,18 @@ final class SunPatch {
   /**
    * Illuminance of a patch by the beam of a sun of unit normal illuminance.
    *
-   * @param apertures openings that may throw light on it
+   * @param outlooks openings that may throw light on it
    */
-  double illuminance(Patch patch, Aperture[] apertures, Vec3 sun) {
+  double illuminance(Patch patch, Outlook[] outlooks, Vec3 sun) {
     double cos = sun.dot(patch.normal());
     if (cos <= 1e-6 || sun.z() <= 0) {
       return 0;
     }
     double sum = 0;
-    for (Aperture a : apertures) {
+    for (Outlook o : outlooks) {
+      Aperture a = o.aperture();
       if (a.cloth == null && sun.dot(a.frame.n()) < -1e-9) {
-        double area = litArea(patch, a, sun, cos);
+        double area = litArea(patch, o, sun, cos);
         if (area > 0) {
           sum += area * a.transmittance(Beam.cosine(a, sun.x(), sun.y(), sun.z()));
         }
@@ -41,7 +42,8 @@ final class SunPatch {
     return cos * sum / patch.area();
   }
 
-  private double litArea(Patch patch, Aperture a, Vec3 sun, double cos) {
+  private double litArea(Patch patch, Outlook outlook, Vec3 sun, double cos) {
+    Aperture a = outlook.aperture();
     Frame f = patch.frame();
     Frame g = a.frame;
     Vec3 n = f.n();
@@ -82,23 +84,24 @@ final class SunPatch {
         lit = lit == null ? part : lit;
       }
     }
-    return area > 1e-9 ? area * open(patch, a, lit, sun) : 0;
+    return area > 1e-9 ? area * open(patch, outlook, lit, sun) : 0;
   }
 
   /** Share of a lit polygon that nothing but the opening limits. */
-  private double open(Patch patch, Aperture a, double[] lit, Vec3 sun) {
+  private double open(Patch patch, Outlook outlook, double[] lit, Vec3 sun) {
     double[] m = Rings.middle(lit);
-    boolean first = reached(patch, a, m[0], m[1], sun);
+    boolean first = reached(patch, outlook, m[0], m[1], sun);
     boolean even = true;
     for (int i = 0; even && i < lit.length; i += 2) {
       double u = lit[i] + (m[0] - lit[i]) * 0.03;
       double v = lit[i + 1] + (m[1] - lit[i + 1]) * 0.03;
-      even = reached(patch, a, u, v, sun) == first;
+      even = reached(patch, outlook, u, v, sun) == first;
     }
-    return even ? (first ? 1 : 0) : openByLattice(patch, a, lit, sun, first);
+    return even ? (first ? 1 : 0) : openByLattice(patch, outlook, lit, sun, first);
   }
 
-  private double openByLattice(Patch patch, Aperture a, double[] lit, Vec3 sun, boolean otherwise) {
+  private double openByLattice(
+      Patch patch, Outlook outlook, double[] lit, Vec3 sun, boolean otherwise) {
     double[] b = Rings.bounds(lit);
     int seen = 0;
     int asked = 0;
@@ -108,16 +111,16 @@ final class SunPatch {
         double v = b[1] + (b[3] - b[1]) * (j + 0.5) / LATTICE;
         if (Rings.inside(lit, u, v)) {
           asked++;
-          seen += reached(patch, a, u, v, sun) ? 1 : 0;
+          seen += reached(patch, outlook, u, v, sun) ? 1 : 0;
         }
       }
     }
     return asked == 0 ? (otherwise ? 1 : 0) : (double) seen / asked;
   }
 
-  private boolean reached(Patch patch, Aperture a, double u, double v, Vec3 sun) {
+  private boolean reached(Patch patch, Outlook outlook, double u, double v, Vec3 sun) {
     Vec3 p = patch.frame().toWorld(new Vec2(u, v), Interior.LIFT);
     return beam.reaches(
-        a, beam.clear(patch.room(), a), p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());
+        outlook.aperture(), outlook.clear(), p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());
   }
 }

@@ -3,70 +3,74 @@ package slantlight.light;
 import slantlight.geom.Vec3;
 
 /**
- * What may stand between one point and the patches of one group. Most groups are seen by nothing or
- * by all of a point, and that is told once for the group instead of once for each piece of it.
+ * What may stand between one place, or the places of one patch, and a polygon: a group of patches
+ * or an opening. Most polygons are hidden from a place altogether or not at all, and that is told
+ * once for the polygon instead of once for each piece of it.
  */
 final class Veil {
   /** From so many faces on the tree of all faces is the quicker way. */
   private static final int MANY = 12;
 
   private final Interior interior;
-  private final Mesh mesh;
   private final int[] faces;
+  private final double[] place = new double[3];
   private int count;
   private boolean shut;
-  private double px;
-  private double py;
-  private double pz;
 
-  Veil(Interior interior, Mesh mesh) {
+  Veil(Interior interior) {
     this.interior = interior;
-    this.mesh = mesh;
     this.faces = new int[interior.faces().size()];
   }
 
   /**
-   * Looks from a point of a surface at a group.
+   * Looks from a point, lifted off its surface.
    *
-   * @param n normal at the point
+   * @param to corners of a polygon that belongs to the other room, x, y and z of each in turn
    */
-  void draw(int room, Vec3 p, Vec3 n, int group) {
-    px = p.x() + n.x() * Interior.LIFT;
-    py = p.y() + n.y() * Interior.LIFT;
-    pz = p.z() + n.z() * Interior.LIFT;
-    int other = mesh.patches.get(mesh.groupStart[group]).room();
-    double[] corners = mesh.groupCorners[group];
-    shut = false;
-    count = 0;
-    if (interior.clear(room, other)) {
-      return;
-    }
-    shut = room != other && !interior.joined(room, other, px, py, pz, corners);
-    if (!shut) {
-      count = interior.faces().between(px, py, pz, corners, faces);
-    }
+  void draw(int room, double px, double py, double pz, int other, double[] to) {
+    place[0] = px;
+    place[1] = py;
+    place[2] = pz;
+    shut = room != other && !interior.joined(room, other, px, py, pz, to);
+    count = shut || interior.clear(room, other) ? 0 : interior.faces().between(place, to, faces);
   }
 
-  /** True when nothing of the group is seen. */
+  /** Looks from a point just in front of a surface with a normal. */
+  void draw(int room, Vec3 p, Vec3 n, int other, double[] to) {
+    draw(
+        room,
+        p.x() + n.x() * Interior.LIFT,
+        p.y() + n.y() * Interior.LIFT,
+        p.z() + n.z() * Interior.LIFT,
+        other,
+        to);
+  }
+
+  /** True when nothing of the polygon is seen. */
   boolean shut() {
     return shut;
   }
 
-  /**
-   * True when a place of the group is hidden.
-   *
-   * @param q a place of the group
-   * @param m the group's normal
-   */
-  boolean hides(Vec3 q, Vec3 m) {
-    if (count == 0 || shut) {
+  /** True when all of the polygon is seen. */
+  boolean clear() {
+    return count == 0 && !shut;
+  }
+
+  /** True when a place of the polygon is hidden. */
+  boolean hides(double x, double y, double z) {
+    if (count == 0) {
       return shut;
     }
-    double x = q.x() + m.x() * Interior.LIFT;
-    double y = q.y() + m.y() * Interior.LIFT;
-    double z = q.z() + m.z() * Interior.LIFT;
     return count < MANY
-        ? interior.faces().between(faces, count, px, py, pz, x, y, z)
-        : interior.blocked(px, py, pz, x, y, z);
+        ? interior.faces().between(faces, count, place[0], place[1], place[2], x, y, z)
+        : interior.blocked(place[0], place[1], place[2], x, y, z);
+  }
+
+  /** True when a place just in front of a surface with a normal is hidden. */
+  boolean hides(Vec3 q, Vec3 m) {
+    return hides(
+        q.x() + m.x() * Interior.LIFT,
+        q.y() + m.y() * Interior.LIFT,
+        q.z() + m.z() * Interior.LIFT);
   }
 }
