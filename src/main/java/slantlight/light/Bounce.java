@@ -52,10 +52,8 @@ final class Bounce {
         if (veil.shut()) {
           continue;
         }
-        double distance = d.length();
-        double wide = spread.at(d.x() / distance, d.y() / distance, d.z() / distance);
-        if (2 * radius < wide * (distance - radius) && d.dot(n) > radius) {
-          whole(veil, g, p, n, d, distance, height, sink);
+        if (mesh.groupEdge[g] < wide(spread, p, mesh.groupCentre[g])) {
+          whole(veil, g, p, n, kite, sink);
         } else {
           pieces(veil, g, p, n, spread, kite, sink);
         }
@@ -63,19 +61,30 @@ final class Bounce {
     }
   }
 
-  private void whole(
-      Veil veil, int g, Vec3 p, Vec3 n, Vec3 d, double distance, double height, PatchSink sink) {
-    double seen = 0;
+  private void whole(Veil veil, int g, Vec3 p, Vec3 n, Exchange.Kite kite, PatchSink sink) {
+    Patch first = mesh.patches.get(mesh.groupStart[g]);
+    double[][] outline = mesh.groupOutline[g];
+    if (outline != null && veil.clear()) {
+      kite.look(outline, first.frame(), p, n);
+      tell(g, -1, null, kite, sink);
+      return;
+    }
+    double x = 0;
+    double y = 0;
+    double z = 0;
     for (int q = mesh.groupStart[g]; q < mesh.groupStart[g + 1]; q++) {
       Patch patch = mesh.patches.get(q);
       if (!veil.hides(patch.centre(), patch.normal())) {
-        seen += patch.area();
+        kite.look(patch.rings(), patch.frame(), p, n);
+        x += kite.x;
+        y += kite.y;
+        z += kite.z;
       }
     }
-    if (seen > 0) {
-      double w = seen * height / (distance * distance * distance);
-      sink.piece(g, -1, null, d.x() / distance, d.y() / distance, d.z() / distance, w);
-    }
+    kite.x = x;
+    kite.y = y;
+    kite.z = z;
+    tell(g, -1, null, kite, sink);
   }
 
   private void pieces(

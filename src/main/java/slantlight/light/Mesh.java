@@ -27,6 +27,12 @@ final class Mesh {
   /** Radius about the centre that holds the group, m. */
   final double[] groupRadius;
 
+  /** Longer side of the box that holds the group, m. */
+  final double[] groupEdge;
+
+  /** The one ring round the group where it fills its box, else null. */
+  final double[][][] groupOutline;
+
   /** Corners of a rectangle that holds the group, just in front of it: x, y, z of each in turn. */
   final double[][] groupCorners;
 
@@ -57,6 +63,8 @@ final class Mesh {
     groupArea = new double[groups];
     groupCentre = new Vec3[groups];
     groupRadius = new double[groups];
+    groupEdge = new double[groups];
+    groupOutline = new double[groups][][];
     groupCorners = new double[groups][];
     groupReflectance = new double[groups];
     List<List<Integer>> byRoom = new ArrayList<>();
@@ -82,6 +90,8 @@ final class Mesh {
     groupArea = like.groupArea;
     groupCentre = like.groupCentre;
     groupRadius = like.groupRadius;
+    groupEdge = like.groupEdge;
+    groupOutline = like.groupOutline;
     groupCorners = like.groupCorners;
     roomGroups = like.roomGroups;
     groupReflectance = new double[groups];
@@ -112,11 +122,11 @@ final class Mesh {
       groupRadius[g] =
           Math.max(groupRadius[g], patch.centre().distance(groupCentre[g]) + patch.edge() / 2);
     }
-    groupCorners[g] = corners(g);
+    box(g);
     groupReflectance[g] = reflectance(house, g);
   }
 
-  private double[] corners(int g) {
+  private void box(int g) {
     double[] all = patches.get(groupStart[g]).box().clone();
     for (int p = groupStart[g]; p < groupStart[g + 1]; p++) {
       double[] box = patches.get(p).box();
@@ -125,7 +135,10 @@ final class Mesh {
         all[2 + k] = Math.max(all[2 + k], box[2 + k]);
       }
     }
-    return patches.get(groupStart[g]).frame().toWorld(Rings.round(all), Interior.LIFT);
+    double[] ring = Rings.round(all);
+    groupEdge[g] = Math.max(all[2] - all[0], all[3] - all[1]);
+    groupOutline[g] = groupArea[g] > (1 - 1e-9) * Rings.area(ring) ? new double[][] {ring} : null;
+    groupCorners[g] = patches.get(groupStart[g]).frame().toWorld(ring, Interior.LIFT);
   }
 
   private void cut(

@@ -16,7 +16,7 @@ enum Lean {
     return switch (this) {
       case U -> Math.abs(u);
       case V -> Math.abs(v);
-      case ALL -> Math.hypot(u, v);
+      case ALL -> Math.sqrt(u * u + v * v);
     };
   }
 

@@ -53,8 +53,9 @@ final class PointTrace {
    * @param lux illuminance square to it
    * @param from local direction
    * @param weights of the point's rows
+   * @param grazing true when some level's flanks must be computed as they are
    */
-  private record Beam(float lux, Vec3 from, double[] weights) {}
+  private record Beam(float lux, Vec3 from, double[] weights, boolean grazing) {}
 
   /**
    * Readies a point.
@@ -148,7 +149,7 @@ final class PointTrace {
     Vec3 from = optics.frame().directionToLocal(new Vec3(x, y, z));
     double[] weights = new double[kernel.rows()];
     kernel.weigh(from.x(), from.y(), from.z(), weights);
-    return new Beam(arriving, from, weights);
+    return new Beam(arriving, from, weights, grazes(0, from) || grazes(1, from) || grazes(2, from));
   }
 
   /** Adds the beams of a run to the rows. */
@@ -182,7 +183,7 @@ final class PointTrace {
           size);
     }
     for (int m = 0; m < size; m++) {
-      if (excess[m] > 0 || lit[m] != null) {
+      if (excess[m] > 0 || (lit[m] != null && lit[m].grazing)) {
         judge(eye, from + m, m, showing, own, worst);
       }
     }
@@ -194,7 +195,8 @@ final class PointTrace {
       return;
     }
     for (int level = 0; level < 3; level++) {
-      float tilt = lit[m] != null ? flanks(eye, level, m) : tilts[m];
+      boolean exact = lit[m] != null && grazes(level, lit[m].from);
+      float tilt = exact ? flanks(eye, level, m) : tilts[m];
       float s =
           optics.pooled(
               tilt * optics.relief(eye, level).at(luminance),
@@ -263,18 +265,21 @@ final class PointTrace {
     }
   }
 
+  /** True when a beam grazes so flatly that a flank of a level's edge may turn away from it. */
+  private boolean grazes(int level, Vec3 beam) {
+    // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
+    double reach = Math.max(CLIP_REACH * optics.edgeSlope(level), ReliefKernel.TILT);
+    return beam.z() <= reach * optics.lean().part(beam.x(), beam.y());
+  }
+
   /**
-   * Relative change per radian under a beam: Michelson contrast of the two flanks at the edge's
-   * slope over that slope, exact where the beam grazes.
+   * Relative change per radian under a grazing beam: Michelson contrast of the two flanks at the
+   * edge's slope over that slope.
    */
   private float flanks(int eye, int level, int m) {
     double slope = optics.edgeSlope(level);
     Vec3 w = lit[m].from;
     double lean = optics.lean().part(w.x(), w.y());
-    // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
-    if (w.z() > Math.max(CLIP_REACH * slope, ReliefKernel.TILT) * lean) {
-      return tilts[m];
-    }
     double tu = optics.lean() == Lean.U ? 1 : optics.lean() == Lean.V ? 0 : w.x() / lean;
     double tv = optics.lean() == Lean.U ? 0 : optics.lean() == Lean.V ? 1 : w.y() / lean;
     // What is not the beam changes evenly with tilt; the beam itself is taken flank by flank.
