@@ -1,9 +1,11 @@
 package slantlight.sheet;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.Month;
 import java.time.ZonedDateTime;
 import java.time.format.TextStyle;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,6 +25,7 @@ public final class CalendarSheet {
   private static final double TOP = 8;
   private static final double WIDTH = 160;
   private static final double HOUR = 3.6;
+  private static final Pen HATCH = Pen.full(Ink.SOFT, 0.15);
   private static final int SUN_STEP_MINUTES = 5;
 
   private final Calendar calendar;
@@ -31,6 +34,7 @@ public final class CalendarSheet {
   private final int days;
   private final int from;
   private final int to;
+  private final List<Extent> skipped;
   private final Pencil pencil = new Pencil();
 
   private CalendarSheet(Calendar calendar, Site site, int year) {
@@ -41,6 +45,7 @@ public final class CalendarSheet {
     Frame frame = frame(calendar);
     from = frame.from();
     to = frame.to();
+    skipped = gaps();
   }
 
   /**
@@ -82,6 +87,8 @@ public final class CalendarSheet {
     pencil.on("night").box(LEFT, TOP, WIDTH, bottom - TOP, Ink.PAPER);
     pencil.on("cells");
     cells();
+    pencil.on("skipped");
+    skipped.forEach(e -> pencil.hatch(e, HATCH));
     pencil.on("sun");
     sun();
     pencil.on("grid");
@@ -101,8 +108,44 @@ public final class CalendarSheet {
     pencil.line(x, bottom + 9.5, x + 8, bottom + 9.5, Pen.dashed(Ink.SUN, 0.4, 1.2));
     pencil.text(
         x + 9.5, bottom + 10.4, "sunrise and sunset; " + site.zone().getId(), 2.7, Ink.SOFT);
+    double foot = bottom + 14;
+    if (!skipped.isEmpty()) {
+      pencil.outline(Pencil.rectangle(LEFT, bottom + 13, 5, 3), Pen.full(Ink.LINE, 0.12));
+      pencil.hatch(new Extent(LEFT, bottom + 13, LEFT + 5, bottom + 16), HATCH);
+      pencil.text(
+          LEFT + 6.2, bottom + 15.4, "skipped as clocks go to daylight saving", 2.7, Ink.SOFT);
+      foot += 5;
+    }
     String title = "When it shows: " + subject + ", level 4, clear weather";
-    return pencil.drawing(id, title, description(), PAGE, bottom + 14);
+    return pencil.drawing(id, title, description(), PAGE, foot);
+  }
+
+  /** Cells whose clock time does not exist because the clocks go forward over it. */
+  private List<Extent> gaps() {
+    List<Extent> out = new ArrayList<>();
+    ZoneRules rules = site.zone().getRules();
+    for (int row = 0; row < calendar.days().size(); row++) {
+      LocalDateTime midnight =
+          LocalDate.ofYearDay(year, Math.min(days, calendar.days().get(row))).atStartOfDay();
+      int first = -1;
+      for (int c = 0; c <= calendar.columns(); c++) {
+        LocalDateTime at = midnight.plusMinutes((long) c * calendar.stepMinutes());
+        boolean gap = c < calendar.columns() && rules.getValidOffsets(at).isEmpty();
+        if (gap && first < 0) {
+          first = c;
+        } else if (!gap && first >= 0) {
+          out.add(
+              new Extent(
+                  x(edge(row)),
+                  y(first * calendar.stepMinutes() / 60.0),
+                  x(edge(row + 1)),
+                  y(c * calendar.stepMinutes() / 60.0)));
+          first = -1;
+        }
+      }
+    }
+    out.removeIf(e -> e.height() <= 0);
+    return out;
   }
 
   private String description() {

@@ -16,7 +16,7 @@ public final class FrontierSheet {
 
   private final List<Step> steps;
   private final String money;
-  private final Pencil pencil = new Pencil();
+  private final Pencil pencil = new Pencil(PAGE, TOP + HEIGHT + 13);
 
   /**
    * One plan worth having.
@@ -104,16 +104,11 @@ public final class FrontierSheet {
           Optional.of(Pen.full(Ink.PAPER, 0.3)),
           hover,
           "");
+    }
+    for (Step s : steps) {
       if (s.marked()) {
-        boolean right = x > LEFT + WIDTH * 0.7;
-        pencil.plate(
-            x + (right ? -3 : 3),
-            y - 2,
-            number(s.price(), 1) + " " + money,
-            3,
-            right ? Mark.Anchor.END : Mark.Anchor.START,
-            Ink.LINE,
-            true);
+        Lettering price = new Lettering(number(s.price(), 1) + " " + money, 3, Ink.LINE, true);
+        pencil.place(price.around(new Vec2(x(s.price(), x0, x1), y(s.excess(), y1)), 2));
       }
     }
     String description =

@@ -8,7 +8,7 @@ import slantlight.score.Band;
  * monotonically away from the paper's lightness, so they read in grey and with any colour-vision
  * deficiency.
  */
-public enum Ink {
+public enum Ink implements Colour {
   PAPER(0xfffdf8, 0x1b2126),
   /** Main lines and text. */
   LINE(0x22282c, 0xf2eee4),
@@ -43,7 +43,7 @@ public enum Ink {
     this.dark = dark;
   }
 
-  /** Colour on light paper, 0xRRGGBB, sRGB. */
+  @Override
   public int onLight() {
     return light;
   }
@@ -51,11 +51,6 @@ public enum Ink {
   /** Colour on dark paper, 0xRRGGBB, sRGB. */
   public int onDark() {
     return dark;
-  }
-
-  /** Colour on light paper as in CSS. */
-  public String hex() {
-    return hex(light);
   }
 
   /** Colour on dark paper as in CSS. */
@@ -78,7 +73,7 @@ public enum Ink {
     };
   }
 
-  private static String hex(int rgb) {
+  static String hex(int rgb) {
     return String.format(Locale.ROOT, "#%06x", rgb);
   }
 }

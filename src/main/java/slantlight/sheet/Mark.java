@@ -17,7 +17,7 @@ public sealed interface Mark {
   record Path(
       List<List<Vec2>> rings,
       boolean closed,
-      Optional<Ink> fill,
+      Optional<Colour> fill,
       Optional<Pen> pen,
       String hover,
       String key)
@@ -31,13 +31,55 @@ public sealed interface Mark {
    * A line of text.
    *
    * @param at where the baseline is anchored
-   * @param size height from ascender to descender, mm
+   * @param size em, mm
    * @param turnDeg degrees clockwise about {@code at}
    * @param strong semi-bold
+   * @param plated whether paper lies under the text and breaks the lines that run there
    */
   record Label(
-      Vec2 at, String text, double size, Anchor anchor, double turnDeg, Ink ink, boolean strong)
-      implements Mark {}
+      Vec2 at,
+      String text,
+      double size,
+      Anchor anchor,
+      double turnDeg,
+      Ink ink,
+      boolean strong,
+      boolean plated)
+      implements Mark {
+    /** The same text on a plate of paper. */
+    Label onPlate() {
+      return new Label(at, text, size, anchor, turnDeg, ink, strong, true);
+    }
+
+    /** The plate under the text. */
+    Path plate() {
+      List<List<Vec2>> rings = List.of(outline(Clearance.MARGIN));
+      return new Path(rings, true, Optional.of(Ink.PAPER), Optional.empty(), "", "");
+    }
+
+    /**
+     * The corners of the rectangle that the text covers at most.
+     *
+     * @param margin grown by that much on every side, mm
+     */
+    List<Vec2> outline(double margin) {
+      double w = Letters.width(text, size, strong);
+      double x =
+          switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> -w / 2;
+            case END -> -w;
+          };
+      double y = -Letters.ASCENT * size;
+      double h = (Letters.ASCENT + Letters.DESCENT) * size;
+      double r = Math.toRadians(turnDeg);
+      Vec2 right = new Vec2(Math.cos(r), Math.sin(r));
+      Vec2 down = new Vec2(-right.y(), right.x());
+      return Pencil.rectangle(x - margin, y - margin, w + 2 * margin, h + 2 * margin).stream()
+          .map(p -> at.plus(right.times(p.x())).plus(down.times(p.y())))
+          .toList();
+    }
+  }
 
   /** Which part of the text stands at its point. */
   enum Anchor {

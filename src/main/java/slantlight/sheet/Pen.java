@@ -9,13 +9,13 @@ import slantlight.score.Band;
  * @param width mm on paper
  * @param dashes lengths of dash and gap in turn, mm; empty for a full line
  */
-public record Pen(Ink ink, double width, List<Double> dashes) {
+public record Pen(Colour ink, double width, List<Double> dashes) {
   public Pen {
     dashes = List.copyOf(dashes);
   }
 
   /** A full line. */
-  public static Pen full(Ink ink, double width) {
+  public static Pen full(Colour ink, double width) {
     return new Pen(ink, width, List.of());
   }
 

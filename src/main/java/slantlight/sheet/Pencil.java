@@ -9,10 +9,25 @@ import slantlight.geom.Vec2;
 
 /** Collects marks into layers; all coordinates are millimetres of paper, y downward. */
 public final class Pencil {
-  private static final int CIRCLE = 40;
-
+  private final Clearance clearance;
   private final Map<String, List<Mark>> layers = new LinkedHashMap<>();
   private List<Mark> current = new ArrayList<>();
+
+  /** For a sheet of any size. */
+  public Pencil() {
+    this(1e6, 1e6);
+  }
+
+  /** For a sheet of that size, mm; labels that seek their place stay on it. */
+  public Pencil(double width, double height) {
+    clearance = new Clearance(new Extent(0, 0, width, height).grown(-0.5));
+  }
+
+  private Pencil add(Mark mark) {
+    current.add(mark);
+    clearance.keepOff(mark);
+    return this;
+  }
 
   /** Draws on this layer from now on; layers appear in the order first named. */
   public Pencil on(String layer) {
@@ -32,13 +47,12 @@ public final class Pencil {
 
   /** A run of straight lines that stands for something. */
   public Pencil run(List<Vec2> points, Pen pen, String hover, String key) {
-    current.add(
+    return add(
         new Mark.Path(List.of(points), false, Optional.empty(), Optional.of(pen), hover, key));
-    return this;
   }
 
   /** A filled area. */
-  public Pencil fill(List<List<Vec2>> rings, Ink ink) {
+  public Pencil fill(List<List<Vec2>> rings, Colour ink) {
     return area(rings, Optional.of(ink), Optional.empty(), "", "");
   }
 
@@ -49,9 +63,8 @@ public final class Pencil {
 
   /** An area with fill, outline or both. */
   public Pencil area(
-      List<List<Vec2>> rings, Optional<Ink> fill, Optional<Pen> pen, String hover, String key) {
-    current.add(new Mark.Path(rings, true, fill, pen, hover, key));
-    return this;
+      List<List<Vec2>> rings, Optional<Colour> fill, Optional<Pen> pen, String hover, String key) {
+    return add(new Mark.Path(rings, true, fill, pen, hover, key));
   }
 
   /** A filled rectangle. */
@@ -60,7 +73,8 @@ public final class Pencil {
   }
 
   /** A circle. */
-  public Pencil circle(double x, double y, double radius, Optional<Ink> fill, Optional<Pen> pen) {
+  public Pencil circle(
+      double x, double y, double radius, Optional<Colour> fill, Optional<Pen> pen) {
     return area(List.of(round(x, y, radius)), fill, pen, "", "");
   }
 
@@ -84,8 +98,43 @@ public final class Pencil {
       double turnDeg,
       Ink ink,
       boolean strong) {
-    current.add(new Mark.Label(new Vec2(x, y), text, size, anchor, turnDeg, ink, strong));
+    return add(new Mark.Label(new Vec2(x, y), text, size, anchor, turnDeg, ink, strong, false));
+  }
+
+  /**
+   * Text at the first of several places that touches nothing drawn so far, else where it crosses
+   * the least lines, on a plate of paper that breaks them; never on other text, on a symbol or off
+   * the sheet. Where all places are taken it is left out.
+   */
+  Pencil place(List<Mark.Label> places) {
+    clearance.best(places).ifPresent(p -> add(p.crossed() ? p.label().onPlate() : p.label()));
     return this;
+  }
+
+  /** Text as by {@link #place(List)}, or only where it stands clear. */
+  void place(boolean onlyClear, List<Mark.Label> places) {
+    if (onlyClear) {
+      placeIfClear(places);
+    } else {
+      place(places);
+    }
+  }
+
+  /** Keeps names that are yet to be placed off a convex area. */
+  public Pencil keepOff(List<Vec2> area) {
+    clearance.keepOff(area);
+    return this;
+  }
+
+  /**
+   * Text at the first of several places that touches nothing drawn so far.
+   *
+   * @return false when there is none and the text was left out
+   */
+  boolean placeIfClear(List<Mark.Label> places) {
+    Optional<Clearance.Place> clear = clearance.best(places).filter(p -> !p.crossed());
+    clear.ifPresent(p -> add(p.label()));
+    return clear.isPresent();
   }
 
   /** A line from one point to another with a head at the second. */
@@ -98,7 +147,8 @@ public final class Pencil {
   }
 
   /**
-   * A dimension line with ticks and its text above, read from below or from the right.
+   * A dimension line with ticks and its text above it, or beyond an end of a short one, read from
+   * below or from the right.
    *
    * @param offset distance of the dimension line from the points, mm, to the left of from-to
    */
@@ -122,22 +172,49 @@ public final class Pencil {
     }
     double r = Math.toRadians(turn);
     Vec2 lift = new Vec2(Math.sin(r), -Math.cos(r)).times(1);
-    Vec2 at = a.lerp(b, 0.5).plus(lift);
-    return label(at.x(), at.y(), text, 2.8, Mark.Anchor.MIDDLE, turn, Ink.LINE, false);
+    Lettering words = new Lettering(text, 2.8, Ink.LINE, false);
+    boolean ahead = Math.abs(turn - Math.toDegrees(Math.atan2(d.y(), d.x()))) < 1;
+    List<Mark.Label> places = new ArrayList<>();
+    places.add(words.at(a.lerp(b, 0.5).plus(lift), Mark.Anchor.MIDDLE, turn));
+    for (double row : new double[] {1, 0.2}) {
+      Vec2 up = lift.times(row);
+      places.add(
+          words.at(b.plus(d.times(2)).plus(up), ahead ? Mark.Anchor.START : Mark.Anchor.END, turn));
+      places.add(
+          words.at(
+              a.minus(d.times(2)).plus(up), ahead ? Mark.Anchor.END : Mark.Anchor.START, turn));
+    }
+    return place(places);
   }
 
-  /** Text on a plate of paper, so that lines below do not cross it. */
-  public Pencil plate(
-      double x, double y, String text, double size, Mark.Anchor anchor, Ink ink, boolean strong) {
-    double w = text.length() * size * 0.5 + 1;
-    double x0 =
-        switch (anchor) {
-          case START -> x - 0.5;
-          case MIDDLE -> x - w / 2;
-          case END -> x - w + 0.5;
-        };
-    box(x0, y - size * 0.8, w, size * 1.1, Ink.PAPER);
-    return label(x, y, text, size, anchor, 0, ink, strong);
+  /** Slanting lines through a rectangle, a millimetre apart. */
+  Pencil hatch(Extent e, Pen pen) {
+    for (double c = 0.7; c < e.width() + e.height(); c += 1) {
+      double in = Math.max(0, c - e.height());
+      double out = Math.min(e.width(), c);
+      line(e.left() + in, e.top() + c - in, e.left() + out, e.top() + c - out, pen);
+    }
+    return this;
+  }
+
+  /** An arrow in a ring that shows where north is, over {@code at}. */
+  public Pencil north(Vec2 at, Vec2 up, double radius) {
+    circle(at.x(), at.y(), radius, Optional.empty(), Optional.of(Pen.full(Ink.SOFT, 0.2)));
+    arrow(
+        at.minus(up.times(radius)),
+        at.plus(up.times(radius)),
+        radius * 0.8,
+        Pen.full(Ink.LINE, 0.4));
+    Vec2 n = at.plus(up.times(radius + 2.4));
+    return label(n.x(), n.y() + 1.1, "N", 3.2, Mark.Anchor.MIDDLE, 0, Ink.LINE, true);
+  }
+
+  /** A bar of so many metres, half of it filled, with their number behind it. */
+  public Pencil scaleBar(Vec2 at, double metres, double mm) {
+    box(at.x(), at.y(), mm / 2, 1, Ink.LINE);
+    outline(rectangle(at.x(), at.y(), mm, 1), Pen.full(Ink.LINE, 0.2));
+    String number = metres < 1 ? Double.toString(metres) : Integer.toString((int) metres);
+    return text(at.x() + mm + 2, at.y() + 1.2, number + " m", 2.7, Ink.LINE);
   }
 
   /** The finished drawing. */
@@ -155,8 +232,9 @@ public final class Pencil {
   /** A circle as a ring of points. */
   static List<Vec2> round(double x, double y, double radius) {
     List<Vec2> out = new ArrayList<>();
-    for (int i = 0; i < CIRCLE; i++) {
-      double a = 2 * Math.PI * i / CIRCLE;
+    int corners = 4 * (int) Math.ceil(6 + 2 * Math.sqrt(radius));
+    for (int i = 0; i < corners; i++) {
+      double a = 2 * Math.PI * i / corners;
       out.add(new Vec2(x + radius * Math.cos(a), y + radius * Math.sin(a)));
     }
     return out;

@@ -8,6 +8,7 @@ import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.scene.Eye;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.Room;
@@ -26,6 +27,10 @@ public final class SectionSheet {
   private static final double WIDTH = 164;
   private static final double OUTSIDE = 3.5;
   private static final double STEP = 0.05;
+  private static final double UNDER = 10;
+
+  /** Depth of earth that is drawn, mm. */
+  private static final double EARTH = 5;
 
   private final House house;
   private final Opening opening;
@@ -41,9 +46,10 @@ public final class SectionSheet {
   private final double floor;
   private final double ground;
   private final double ceiling;
-  private final double scale;
   private final int denominator;
-  private final Pencil pencil = new Pencil();
+  private final List<Vec2> roof = new ArrayList<>();
+  private final Paper paper;
+  private final Pencil pencil;
 
   private SectionSheet(House house, Opening opening, Peak peak, Surface surface) {
     this.house = house;
@@ -78,7 +84,21 @@ public final class SectionSheet {
       }
     }
     denominator = chosen;
-    scale = 1000.0 / chosen;
+    double scale = 1000.0 / chosen;
+    double peakZ = Math.max(ceiling, top);
+    for (double t = 0; t < depth - STEP / 2; t += STEP) {
+      double z = ceilingAt(t);
+      if (!Double.isNaN(z)) {
+        roof.add(new Vec2(t, z));
+        peakZ = Math.max(peakZ, z);
+      }
+    }
+    if (!roof.isEmpty()) {
+      roof.add(new Vec2(depth, roof.get(roof.size() - 1).y()));
+    }
+    double lowest = Math.min(ground, floor) - EARTH / scale;
+    paper = new Paper(LEFT + OUTSIDE * scale, TOP + (peakZ - lowest) * scale, lowest, scale);
+    pencil = new Pencil(PAGE, paper.base() + UNDER);
   }
 
   /**
@@ -104,33 +124,16 @@ public final class SectionSheet {
   }
 
   private Drawing draw(String id, Surface surface) {
-    double low = Math.min(ground, floor) - 0.3;
-    double peakZ = Math.max(ceiling, top);
-    List<Vec2> roof = new ArrayList<>();
-    for (double t = 0; t <= depth + 1e-9; t += STEP) {
-      double z = ceilingAt(t);
-      if (!Double.isNaN(z)) {
-        roof.add(new Vec2(t, z));
-        peakZ = Math.max(peakZ, z);
-      }
-    }
-    if (!roof.isEmpty()) {
-      Vec2 last = roof.remove(roof.size() - 1);
-      roof.add(new Vec2(depth, last.y()));
-    }
-    double base = TOP + (peakZ - low) * scale;
-    Paper paper = new Paper(LEFT + OUTSIDE * scale, base, low, scale);
-    pencil.on("ground");
-    pencil.fill(
+    double low = paper.low();
+    List<Vec2> earth =
         List.of(
-            List.of(
-                paper.at(-OUTSIDE, ground),
-                paper.at(0, ground),
-                paper.at(0, low),
-                paper.at(-OUTSIDE, low))),
-        Ink.GROUND);
+            paper.at(-OUTSIDE, ground),
+            paper.at(0, ground),
+            paper.at(0, low),
+            paper.at(-OUTSIDE, low));
+    pencil.on("ground").fill(List.of(earth), Ink.GROUND);
     pencil.on("light");
-    light(paper);
+    Vec2 arrow = light();
     pencil.on("room");
     pencil.run(List.of(paper.at(-OUTSIDE, ground), paper.at(0, ground)), Pen.full(Ink.LINE, 0.4));
     pencil.run(List.of(paper.at(0, floor), paper.at(depth, floor)), Pen.full(Ink.LINE, 0.7));
@@ -144,7 +147,7 @@ public final class SectionSheet {
     pencil.run(List.of(paper.at(0, low), paper.at(0, sill)), Pen.full(Ink.LINE, 1.2));
     pencil.run(List.of(paper.at(0, sill), paper.at(0, top)), Pen.full(Ink.GLASS_EDGE, 0.8));
     pencil.on("figures");
-    figures(paper);
+    figures(arrow);
     String title =
         "Section through the "
             + opening.label()
@@ -160,11 +163,15 @@ public final class SectionSheet {
             place,
             angle(head),
             angle(sill));
-    return pencil.drawing(id, title, description, PAGE, base + 10);
+    return pencil.drawing(id, title, description, PAGE, paper.base() + UNDER);
   }
 
-  /** The wedge of directions that reach the worst place from below the horizon. */
-  private void light(Paper paper) {
+  /**
+   * The wedge of directions that reach the worst place through the glass.
+   *
+   * @return where the arrow in it begins
+   */
+  private Vec2 light() {
     Vec2 p = paper.at(place, ceiling);
     Vec2 viaHead = outside(head);
     Vec2 viaSill = outside(sill);
@@ -183,7 +190,10 @@ public final class SectionSheet {
       pencil.run(List.of(paper.at(far.x(), far.y()), p), Pen.full(Ink.LIGHT, edge ? 0.35 : 0.15));
     }
     Vec2 arrow = paper.at(place * 0.55, ceiling - (ceiling - (head + sill) / 2) * 0.55);
-    pencil.arrow(arrow, arrow.plus(p.minus(arrow).unit().times(10)), 3, Pen.full(Ink.LIGHT, 0.7));
+    double length = Math.min(10, 0.8 * arrow.distance(p));
+    pencil.arrow(
+        arrow, arrow.plus(p.minus(arrow).unit().times(length)), 3, Pen.full(Ink.LIGHT, 0.7));
+    return arrow;
   }
 
   /** Where the line from the worst place through a height of the glass ends outside. */
@@ -193,61 +203,60 @@ public final class SectionSheet {
     return new Vec2(-reach, z - slope * reach);
   }
 
-  private void figures(Paper paper) {
+  private void figures(Vec2 arrow) {
     Vec2 p = paper.at(place, ceiling);
     pencil.circle(p.x(), p.y(), 1.2, Optional.of(Ink.PLAIN), Optional.empty());
-    double left = p.x() > LEFT + WIDTH * 0.6 ? -2 : 2;
-    pencil.label(
-        p.x(),
-        p.y() - 3,
-        Words.times(peak.showing()) + " here",
-        3,
-        left < 0 ? Mark.Anchor.END : Mark.Anchor.START,
-        0,
-        Ink.LINE,
-        true);
-    Vec2 middle = paper.at(place / 2, ceiling - (ceiling - sill) * 0.62);
-    pencil.plate(
-        Math.max(middle.x(), glassX(paper)) + 4,
-        middle.y() + 6,
-        String.format(
-            Locale.ROOT,
-            "grazing %.0f\u00b0 to %.0f\u00b0, on average %s",
-            angle(head),
-            angle(sill),
-            Words.deg(peak)),
-        3,
-        Mark.Anchor.START,
-        Ink.LIGHT,
-        true);
-    Vec2 out = paper.at(-OUTSIDE, ground);
-    pencil.text(out.x() + 1, out.y() + 4, "ground", 2.8, Ink.LINE);
     pencil.dimension(paper.at(0, floor), paper.at(place, floor), -5, Words.length(place));
-    Vec2 glass = paper.at(0, (sill + top) / 2);
-    pencil.plate(
-        glass.x() - 2, glass.y(), opening.label(), 2.6, Mark.Anchor.END, Ink.GLASS_EDGE, false);
-    house.eyes().stream()
-        .filter(e -> e.id().equals(peak.eyeId()))
-        .findFirst()
-        .ifPresent(
-            e -> {
-              double t = e.position().minus(foot).dot(along);
-              Vec2 eye = paper.at(t, e.position().z());
-              pencil.run(List.of(eye, p), Pen.dashed(Ink.ACCENT, 0.25, 1.2));
-              pencil.circle(eye.x(), eye.y(), 1.4, Optional.of(Ink.ACCENT), Optional.empty());
-              pencil.plate(
-                  eye.x() + 2.4, eye.y() + 1, e.label(), 2.7, Mark.Anchor.START, Ink.ACCENT, false);
-            });
+    Optional<Eye> eye = house.eyes().stream().filter(e -> e.id().equals(peak.eyeId())).findFirst();
+    Optional<Vec2> at =
+        eye.map(e -> paper.at(e.position().minus(foot).dot(along), e.position().z()));
+    at.ifPresent(
+        e -> {
+          pencil.run(List.of(e, p), Pen.dashed(Ink.ACCENT, 0.25, 1.2));
+          pencil.circle(e.x(), e.y(), 1.4, Optional.of(Ink.ACCENT), Optional.empty());
+        });
+    pencil.place(
+        new Lettering(Words.times(peak.showing()) + " here", 3, Ink.LINE, true).around(p, 1.2));
+    grazing(arrow);
+    Lettering window = new Lettering(opening.label(), 2.6, Ink.GLASS_EDGE, false);
+    List<Mark.Label> places = new ArrayList<>(window.around(paper.at(0, (sill + top) / 2), 0.6));
+    places.addAll(
+        window.along(paper.at(0, sill), paper.at(0, paper.low()), 0.6, 0.03, 0.1, 0.2, 0.4, 0.6));
+    pencil.place(places);
+    eye.ifPresent(
+        e ->
+            pencil.place(
+                new Lettering(e.label(), 2.7, Ink.ACCENT, false).around(at.orElseThrow(), 1.4)));
+    Extent earth = Extent.of(List.of(paper.at(-OUTSIDE, ground), paper.at(0, paper.low())));
+    pencil.place(new Lettering("ground", 2.8, Ink.LINE, false).inside(earth));
+  }
+
+  /** The angles of the light, under its lowest ray or else wherever there is room near it. */
+  private void grazing(Vec2 arrow) {
+    Lettering angles =
+        new Lettering(
+            String.format(
+                Locale.ROOT,
+                "grazing %.0f\u00b0 to %.0f\u00b0, on average %s",
+                angle(head),
+                angle(sill),
+                Words.deg(peak)),
+            3,
+            Ink.LIGHT,
+            true);
+    List<Mark.Label> places = new ArrayList<>();
+    for (double share : new double[] {0.5, 0.25, 0.75, 0}) {
+      Vec2 ray = paper.at(place * share, sill + (ceiling - sill) * share);
+      places.addAll(angles.around(ray, 1));
+    }
+    places.addAll(angles.around(arrow, 4));
+    pencil.place(places);
   }
 
   /** Angle between the ceiling and the line to a height of the glass, degrees. */
   private double angle(double z) {
     Vec3 d = along.times(-place).plus(new Vec3(0, 0, z - ceiling)).unit();
     return Math.toDegrees(Math.asin(Math.max(0, Math.min(1, d.dot(normal)))));
-  }
-
-  private static double glassX(Paper paper) {
-    return paper.at(0, 0).x();
   }
 
   private double depth(Room room) {

@@ -3,6 +3,7 @@ package slantlight.sheet;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import slantlight.sky.SunPath;
  */
 public final class SunPathSheet {
   private static final double PAGE = 184;
-  private static final double RIM = 48;
+  private static final double KEY = 140;
   private static final double RING = 3.2;
   private static final int MINUTES = 10;
   private static final int STEP = 15;
@@ -31,9 +32,14 @@ public final class SunPathSheet {
   private final Site site;
   private final int year;
   private final Vec2 middle;
-  private final Pencil pencil = new Pencil();
+  private final double rim;
+  private final double ring;
+  private final Pencil pencil;
   private final List<Opening> windows;
   private final Map<Integer, List<Opening>> outlooks = new TreeMap<>();
+
+  /** Dots of the sun's paths that bear their clock hour. */
+  private final Map<Vec2, Integer> hours = new LinkedHashMap<>();
 
   private SunPathSheet(House house, int year) {
     this.site = house.site();
@@ -46,8 +52,12 @@ public final class SunPathSheet {
       int facing = (int) (Math.round(Math.toDegrees(azimuth(o)) / STEP) * STEP) % 360;
       outlooks.computeIfAbsent(facing, f -> new ArrayList<>()).add(o);
     }
-    double reach = RIM + 7 + RING * outlooks.size();
+    int many = Math.max(1, outlooks.size());
+    ring = Math.min(RING, 26.0 / many);
+    rim = (KEY - 27 - 2 * ring * many) / 2;
+    double reach = rim + 9 + ring * many;
     middle = new Vec2(reach + 6, reach + 6);
+    pencil = new Pencil(PAGE, 2 * middle.y());
   }
 
   /**
@@ -61,7 +71,7 @@ public final class SunPathSheet {
 
   private Drawing draw(String id) {
     pencil.on("sky");
-    pencil.circle(middle.x(), middle.y(), RIM, Optional.of(Ink.PAPER), Optional.empty());
+    pencil.circle(middle.x(), middle.y(), rim, Optional.of(Ink.PAPER), Optional.empty());
     skyline();
     grid();
     pencil.on("sun");
@@ -69,7 +79,16 @@ public final class SunPathSheet {
     path(LocalDate.of(year, 3, 20), false);
     path(LocalDate.of(year, 6, 21), true);
     pencil.on("windows");
-    windows();
+    double end = windows();
+    pencil.on("names");
+    hours.forEach(
+        (dot, hour) ->
+            pencil.place(
+                new Lettering(Integer.toString(hour), 2.3, Ink.LINE, false).around(dot, 0.8)));
+    for (int altitude = 30; altitude < 90; altitude += 30) {
+      Vec2 on = at(0, Math.toRadians(altitude)).plus(new Vec2(0.4, 0));
+      pencil.place(new Lettering(altitude + "\u00b0", 2.4, Ink.SOFT, false).around(on, 0));
+    }
     String title = "The sun over the site and what each window looks toward";
     String description =
         String.format(
@@ -80,7 +99,7 @@ public final class SunPathSheet {
             site.longitudeDeg(),
             site.zone().getId(),
             outlookWords());
-    return pencil.drawing(id, title, description, PAGE, 2 * middle.y());
+    return pencil.drawing(id, title, description, PAGE, Math.max(2 * middle.y(), end + 4));
   }
 
   private String outlookWords() {
@@ -109,30 +128,27 @@ public final class SunPathSheet {
   private void grid() {
     Pen thin = Pen.full(Ink.FAINT, 0.18);
     for (int altitude = 0; altitude < 90; altitude += 30) {
-      double radius = RIM * (90 - altitude) / 90;
+      double radius = rim * (90 - altitude) / 90;
       pencil.circle(
           middle.x(),
           middle.y(),
           radius,
           Optional.empty(),
           Optional.of(altitude == 0 ? Pen.full(Ink.SOFT, 0.35) : thin));
-      if (altitude > 0) {
-        pencil.centred(middle.x(), middle.y() - radius + 3, altitude + "\u00b0", 2.4, Ink.SOFT);
-      }
     }
     String[] names = {"N", "E", "S", "W"};
     for (int i = 0; i < 12; i++) {
-      Vec2 rim = at(Math.toRadians(30 * i), 0);
-      pencil.run(List.of(middle, rim), thin);
+      Vec2 end = at(Math.toRadians(30 * i), 0);
+      pencil.run(List.of(middle, end), thin);
       if (i % 3 == 0) {
-        Vec2 out = rim.plus(rim.minus(middle).unit().times(4));
+        Vec2 out = end.plus(end.minus(middle).unit().times(4));
         pencil.label(
             out.x(), out.y() + 1.2, names[i / 3], 3.4, Mark.Anchor.MIDDLE, 0, Ink.LINE, true);
       }
     }
   }
 
-  private void path(LocalDate day, boolean hours) {
+  private void path(LocalDate day, boolean named) {
     List<Vec2> up = new ArrayList<>();
     for (int m = 0; m < 24 * 60; m += MINUTES) {
       ZonedDateTime at = day.atStartOfDay(site.zone()).plusMinutes(m);
@@ -146,8 +162,8 @@ public final class SunPathSheet {
       up.add(p);
       if (at.getMinute() == 0) {
         pencil.circle(p.x(), p.y(), 0.8, Optional.of(Ink.SUN), Optional.empty());
-        if (hours && at.getHour() % 2 == 0) {
-          pencil.centred(p.x(), p.y() - 1.4, Integer.toString(at.getHour()), 2.3, Ink.LINE);
+        if (named && at.getHour() % 2 == 0) {
+          hours.put(p, at.getHour());
         }
       }
     }
@@ -161,14 +177,15 @@ public final class SunPathSheet {
     up.clear();
   }
 
-  private void windows() {
-    double keyX = middle.x() + RIM + 12 + RING * outlooks.size();
-    double keyY = middle.y() - RIM;
-    pencil.label(keyX, keyY, "Windows", 3.2, Mark.Anchor.START, 0, Ink.LINE, true);
+  /** The windows' arcs and their key; returns how far down the key reaches. */
+  private double windows() {
+    double keyY = middle.y() - rim;
+    double wide = PAGE - KEY - 2;
+    pencil.label(KEY, keyY, "Windows", 3.2, Mark.Anchor.START, 0, Ink.LINE, true);
     double y = keyY + 6;
     int number = 1;
     for (Map.Entry<Integer, List<Opening>> e : outlooks.entrySet()) {
-      double radius = RIM + 7.5 + RING * (number - 1);
+      double radius = rim + 9 + ring * (number - 1);
       double facing = Math.toRadians(e.getKey());
       List<Vec2> arc = new ArrayList<>();
       for (int d = -60; d <= 60; d += 4) {
@@ -181,7 +198,7 @@ public final class SunPathSheet {
       pencil.label(
           tip.x(), tip.y() + 0.9, "" + number, 2.5, Mark.Anchor.MIDDLE, 0, Ink.PAPER, true);
       pencil.label(
-          keyX,
+          KEY,
           y,
           number + "  toward " + e.getKey() + "\u00b0",
           2.9,
@@ -190,45 +207,30 @@ public final class SunPathSheet {
           Ink.LINE,
           true);
       y += 4;
-      for (String line : wrapped(names, (int) ((PAGE - keyX - 6) / 1.3))) {
-        if (y < 2 * middle.y() - 20) {
-          pencil.text(keyX + 4, y, line, 2.6, Ink.LINE);
-          y += 3.8;
-        }
+      for (String line : Letters.lines(String.join(", ", names), 2.6, wide - 4)) {
+        pencil.text(KEY + 4, y, line, 2.6, Ink.LINE);
+        y += 3.8;
       }
       y += 1.2;
       number++;
     }
-    y = Math.min(y + 4, 2 * middle.y() - 14);
+    y += 2;
     for (String line :
-        List.of(
-            "Arcs reach 60\u00b0 to either side.",
-            "21 June, 20 March, 21 December;",
-            "figures are clock hours.",
-            place())) {
-      pencil.text(keyX, y, line, 2.5, Ink.SOFT);
+        Letters.lines(
+            "Arcs reach 60\u00b0 to either side. Paths of 21 June, 20 March and 21 December;"
+                + " figures are clock hours. Site: "
+                + place()
+                + ".",
+            2.5,
+            wide)) {
+      pencil.text(KEY, y, line, 2.5, Ink.SOFT);
       y += 3.8;
     }
+    return y;
   }
 
   private Vec2 around(double azimuth, double radius) {
     return middle.plus(new Vec2(Math.sin(azimuth), -Math.cos(azimuth)).times(radius));
-  }
-
-  /** Names in lines of at most so many letters; a longer name is cut. */
-  private static List<String> wrapped(List<String> names, int letters) {
-    List<String> out = new ArrayList<>();
-    String line = "";
-    for (String name : names) {
-      String next = line.isEmpty() ? name : line + ", " + name;
-      if (next.length() > letters && !line.isEmpty()) {
-        out.add(line + ",");
-        next = name;
-      }
-      line = next.length() > letters ? next.substring(0, letters - 1) + "\u2026" : next;
-    }
-    out.add(line);
-    return out;
   }
 
   private String place() {
@@ -255,7 +257,7 @@ public final class SunPathSheet {
   }
 
   private Vec2 at(double azimuth, double altitude) {
-    double radius = RIM * (1 - altitude / (Math.PI / 2));
+    double radius = rim * (1 - altitude / (Math.PI / 2));
     return middle.plus(new Vec2(Math.sin(azimuth), -Math.cos(azimuth)).times(radius));
   }
 }

@@ -61,13 +61,13 @@ public final class SvgText {
 
   private void path(Mark.Path path) {
     out.append("<path class=\"");
-    path.fill().ifPresent(f -> out.append("f-").append(f.key()).append(' '));
-    path.pen().ifPresent(p -> out.append("s-").append(p.ink().key()));
+    path.fill().ifPresent(f -> style('f', f));
+    path.pen().ifPresent(p -> style('s', p.ink()));
     out.append("\" d=\"");
     for (List<Vec2> ring : path.rings()) {
       run(ring, path.closed());
     }
-    out.append("\" fill=\"").append(path.fill().map(Ink::hex).orElse("none")).append('"');
+    out.append("\" fill=\"").append(path.fill().map(Colour::hex).orElse("none")).append('"');
     if (path.rings().size() > 1) {
       out.append(" fill-rule=\"evenodd\"");
     }
@@ -79,6 +79,12 @@ public final class SvgText {
       out.append("/>\n");
     } else {
       out.append("><title>").append(Xml.escape(path.hover())).append("</title></path>\n");
+    }
+  }
+
+  private void style(char what, Colour colour) {
+    if (colour instanceof Ink ink) {
+      out.append(what).append('-').append(ink.key()).append(' ');
     }
   }
 
@@ -105,6 +111,9 @@ public final class SvgText {
   }
 
   private void label(Mark.Label label) {
+    if (label.plated()) {
+      path(label.plate());
+    }
     String x = n(label.at().x());
     String y = n(label.at().y());
     out.append("<text class=\"f-").append(label.ink().key()).append("\" x=\"").append(x);

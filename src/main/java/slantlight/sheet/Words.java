@@ -78,7 +78,8 @@ public final class Words {
     long feet = quarters / 48;
     long rest = quarters % 48;
     String[] part = {"", "\u00bc", "\u00bd", "\u00be"};
-    String inches = (rest / 4 == 0 && rest % 4 != 0 ? "" : rest / 4) + part[(int) (rest % 4)];
+    String inches =
+        (feet == 0 && rest / 4 == 0 && rest % 4 != 0 ? "" : rest / 4) + part[(int) (rest % 4)];
     return (feet > 0 ? feet + "' " : "") + inches + "\"";
   }
 }

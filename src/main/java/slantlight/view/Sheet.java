@@ -1,6 +1,5 @@
 package slantlight.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,6 +8,7 @@ import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
+import slantlight.sheet.PaperMap;
 import slantlight.view.draw.Box;
 
 /**
@@ -35,6 +35,7 @@ record Sheet(String title, List<Surface> parts, boolean plan, Vec2 low, Vec2 hig
     List<Surface> ceilings =
         house.surfaces().stream()
             .filter(s -> s.face().frame().n().z() < -0.2)
+            .filter(s -> s.kind() == SurfaceKind.CEILING || s.boarded())
             .filter(s -> room.isEmpty() || room.get().equals(s.roomId()))
             .toList();
     String title =
@@ -57,7 +58,7 @@ record Sheet(String title, List<Surface> parts, boolean plan, Vec2 low, Vec2 hig
   }
 
   /** Sheet coordinates of a plane point, m. */
-  static Vec2 onSheet(Surface s, Vec2 p, boolean plan) {
+  private static Vec2 onSheet(Surface s, Vec2 p, boolean plan) {
     if (!plan) {
       return p;
     }
@@ -102,12 +103,10 @@ record Sheet(String title, List<Surface> parts, boolean plan, Vec2 low, Vec2 hig
     return s.face().frame().toPlane(new Vec3(xy.x(), xy.y(), z));
   }
 
-  List<List<Vec2>> screenRings(Surface s, List<List<Vec2>> rings, Box box) {
-    Function<Vec2, Vec2> to = toScreen(box);
-    List<List<Vec2>> out = new ArrayList<>();
-    for (List<Vec2> ring : rings) {
-      out.add(ring.stream().map(p -> to.apply(onSheet(s, p, plan))).toList());
-    }
-    return out;
+  /** From a surface's plane to the paper that a painter paints. */
+  PaperMap map(Surface s, Box box, MarkPainter painter) {
+    double k = scale(box) / MarkPainter.SCALE;
+    Vec2 origin = painter.paper(toScreen(box).apply(new Vec2(0, 0)));
+    return plan ? PaperMap.plan(s.face().frame(), k, origin) : PaperMap.elevation(k, origin);
   }
 }

@@ -127,7 +127,7 @@ final class SunArc implements AutoCloseable {
       Vec3 at = c.plus(Vec3.ofAzimuthAltitude(Math.PI / 2 * i, 0).times(r * 1.07));
       Vec2 p = stage.camera.project(at, box);
       if (free.test(p) && !hidden(house, stage.camera.eye(), at)) {
-        canvas.label(p, box, Type.strong(13).in(Palette.SOFT_INK), winds[i]);
+        canvas.label(p, box, Type.strong(13), winds[i]);
       }
     }
     Sun now = Almanac.sun(house, stage.time);
@@ -146,7 +146,7 @@ final class SunArc implements AutoCloseable {
       if (seen && free.test(p)) {
         canvas.disc(p, 2.6, Palette.SUN);
         if (h % 3 == 0) {
-          canvas.label(new Vec2(p.x(), p.y() - 15), box, Type.soft(12), h + ":00");
+          canvas.label(new Vec2(p.x(), p.y() - 15), box, Type.plain(12), h + ":00");
         }
       }
     }

@@ -21,7 +21,10 @@ import static org.lwjgl.nanovg.NanoVG.nvgMoveTo;
 import static org.lwjgl.nanovg.NanoVG.nvgPathWinding;
 import static org.lwjgl.nanovg.NanoVG.nvgRect;
 import static org.lwjgl.nanovg.NanoVG.nvgResetScissor;
+import static org.lwjgl.nanovg.NanoVG.nvgRestore;
+import static org.lwjgl.nanovg.NanoVG.nvgRotate;
 import static org.lwjgl.nanovg.NanoVG.nvgRoundedRect;
+import static org.lwjgl.nanovg.NanoVG.nvgSave;
 import static org.lwjgl.nanovg.NanoVG.nvgScissor;
 import static org.lwjgl.nanovg.NanoVG.nvgShapeAntiAlias;
 import static org.lwjgl.nanovg.NanoVG.nvgStroke;
@@ -30,6 +33,7 @@ import static org.lwjgl.nanovg.NanoVG.nvgStrokeWidth;
 import static org.lwjgl.nanovg.NanoVG.nvgText;
 import static org.lwjgl.nanovg.NanoVG.nvgTextAlign;
 import static org.lwjgl.nanovg.NanoVG.nvgTextBounds;
+import static org.lwjgl.nanovg.NanoVG.nvgTranslate;
 import static org.lwjgl.nanovg.NanoVGGL3.NVG_ANTIALIAS;
 import static org.lwjgl.nanovg.NanoVGGL3.NVG_STENCIL_STROKES;
 import static org.lwjgl.nanovg.NanoVGGL3.nvgCreate;
@@ -40,6 +44,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.lwjgl.nanovg.NVGColor;
 import org.lwjgl.nanovg.NVGPaint;
 import org.lwjgl.system.MemoryUtil;
@@ -50,8 +55,16 @@ import slantlight.geom.Vec2;
  * is also logged as {@link Placed}.
  */
 public final class Canvas implements AutoCloseable {
-  /** Cap height of the shipped font as a share of its size; centres lines of type. */
+  /** Twice the height over its baseline, em, at which a line of type looks centred. */
   private static final double CAP = 0.58;
+
+  /** Highest sign over the baseline and deepest letter under it, as shares of the size. */
+  private static final double RISE = 0.78;
+
+  private static final double DEPTH = 0.21;
+
+  /** How far a plate under type hides what lies there. */
+  private static final double PLATE = 0.85;
 
   private final long vg = nvgCreate(NVG_ANTIALIAS | NVG_STENCIL_STROKES);
   private final List<ByteBuffer> fonts = new ArrayList<>();
@@ -294,13 +307,16 @@ public final class Canvas implements AutoCloseable {
     return false;
   }
 
-  /** Writes a label only where it neither leaves {@code room} nor touches other type. */
+  /**
+   * Writes a label on a plate, only where it neither leaves {@code room} nor touches other type.
+   */
   public boolean label(Vec2 centre, Box room, Type type, String text) {
     double w = width(type, text);
     Box b = new Box(centre.x() - w / 2, centre.y() - type.size() / 2, w, type.size());
     if (!room.holds(b, 0) || placed.stream().anyMatch(p -> p.bounds().overlaps(b, 0))) {
       return false;
     }
+    fill(b.inset(-3, 0), Palette.PAPER, PLATE, 3);
     text(b, type, Align.LEFT, text);
     return true;
   }
@@ -338,6 +354,43 @@ public final class Canvas implements AutoCloseable {
     return rest;
   }
 
+  /**
+   * Writes one line from, round or up to a point of its baseline.
+   *
+   * @param turn clockwise, radians
+   * @param plate rgb laid under the letters; empty for none
+   */
+  public void text(Vec2 at, double turn, Type type, Align align, String text, OptionalInt plate) {
+    double w = width(type, text);
+    double x =
+        switch (align) {
+          case LEFT -> 0;
+          case CENTRE -> -w / 2;
+          case RIGHT -> -w;
+        };
+    Box level = line(x, 0, w, type);
+    nvgSave(vg);
+    nvgTranslate(vg, (float) at.x(), (float) at.y());
+    nvgRotate(vg, (float) turn);
+    plate.ifPresent(rgb -> fill(level.inset(-3, 0), rgb, PLATE, 3));
+    nvgFillColor(vg, rgba(type.colour(), 1, colour));
+    style(type);
+    nvgText(vg, (float) x, 0, text);
+    nvgRestore(vg);
+    Vec2 right = new Vec2(Math.cos(turn), Math.sin(turn));
+    Vec2 down = new Vec2(-right.y(), right.x());
+    Vec2 middle = at.plus(right.times(level.midX())).plus(down.times(level.midY()));
+    double wide = Math.abs(right.x()) * level.w() + Math.abs(down.x()) * level.h();
+    double high = Math.abs(right.y()) * level.w() + Math.abs(down.y()) * level.h();
+    Box bounds = new Box(middle.x() - wide / 2, middle.y() - high / 2, wide, high);
+    placed.add(new Placed(text, bounds, base));
+  }
+
+  /** What the letters of a line cover, by the shipped font's metrics. */
+  private static Box line(double x, double baseline, double width, Type type) {
+    return new Box(x, baseline - RISE * type.size(), width, (RISE + DEPTH) * type.size());
+  }
+
   private void write(double x, double baseline, Type type, String text, Box room) {
     style(type);
     nvgFillColor(vg, rgba(type.colour(), 1, colour));
@@ -346,7 +399,7 @@ public final class Canvas implements AutoCloseable {
     placed.add(
         new Placed(
             text,
-            new Box(x, baseline - 0.74 * type.size(), w, 0.95 * type.size()),
+            line(x, baseline, w, type),
             new Box(room.x(), room.y() - type.size(), room.w(), room.h() + 2 * type.size())));
   }
 

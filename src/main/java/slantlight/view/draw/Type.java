@@ -4,7 +4,7 @@ package slantlight.view.draw;
  * A style of type.
  *
  * @param strong semi-bold instead of regular
- * @param size layout units from ascender to descender line
+ * @param size em, layout units
  * @param colour 0xRRGGBB
  */
 public record Type(boolean strong, double size, int colour) {
