@@ -8,8 +8,8 @@ import slantlight.geom.Vec2;
 
 /**
  * Finds places for labels on a drawing: of several the first that touches nothing drawn so far,
- * else the one that crosses the least lines. A label never stands on other text, on a symbol or off
- * the paper; where no place is left it has none.
+ * else the one that crosses the least lines; faint grids count as nothing. A label never stands on
+ * other text, on a symbol or off the paper; where no place is left it has none.
  */
 final class Clearance {
   /** Lines from this width on, mm, are more than guides. */
@@ -66,6 +66,9 @@ final class Clearance {
   }
 
   private void keepOff(Pen pen, List<Vec2> ring, boolean closed) {
+    if (pen.ink() == Ink.FAINT) {
+      return;
+    }
     for (int i = closed ? 0 : 1; i < ring.size(); i++) {
       Vec2 a = ring.get((i + ring.size() - 1) % ring.size());
       Vec2 b = ring.get(i);

@@ -22,6 +22,14 @@ public record PaperMap(Vec2 u, Vec2 v, Vec2 origin, double scale) {
     return Math.abs(frame.n().z()) > LEVEL;
   }
 
+  /** The point of a plane that is not upright, straight above or below a place of the plan. */
+  public static Vec2 above(Frame f, Vec2 xy) {
+    Vec3 o = f.origin();
+    Vec3 n = f.n();
+    double z = o.z() - (n.x() * (xy.x() - o.x()) + n.y() * (xy.y() - o.y())) / n.z();
+    return f.toPlane(new Vec3(xy.x(), xy.y(), z));
+  }
+
   /** A wall from inside, or a plan turned by quarter turns until north is nearest the top. */
   static PaperMap upright(Frame frame) {
     int[] m = plan(frame) ? northUp(frame) : new int[] {1, 0, 0, -1};

@@ -3,7 +3,6 @@ package slantlight.sheet;
 import java.util.Optional;
 import slantlight.decide.Showing;
 import slantlight.geom.Face;
-import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.Surface;
@@ -27,11 +26,6 @@ public record Part(Surface surface, Optional<SurfaceScore> score, PaperMap map) 
 
   /** The point of this surface straight above or below a point of the world. */
   Vec2 above(Vec3 p) {
-    Frame f = face().frame();
-    double z =
-        f.origin().z()
-            - ((p.x() - f.origin().x()) * f.n().x() + (p.y() - f.origin().y()) * f.n().y())
-                / f.n().z();
-    return f.toPlane(new Vec3(p.x(), p.y(), z));
+    return PaperMap.above(face().frame(), new Vec2(p.x(), p.y()));
   }
 }

@@ -279,12 +279,9 @@ public final class SectionSheet {
       if (!s.roomId().equals(opening.roomId()) || f.n().z() > -0.2) {
         continue;
       }
-      double z =
-          f.origin().z()
-              - ((p.x() - f.origin().x()) * f.n().x() + (p.y() - f.origin().y()) * f.n().y())
-                  / f.n().z();
-      if (Face.inside(s.face().outer(), f.toPlane(new Vec3(p.x(), p.y(), z)))) {
-        return z;
+      Vec2 over = PaperMap.above(f, new Vec2(p.x(), p.y()));
+      if (Face.inside(s.face().outer(), over)) {
+        return f.toWorld(over).z();
       }
     }
     return Double.NaN;

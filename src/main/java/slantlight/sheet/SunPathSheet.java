@@ -86,8 +86,9 @@ public final class SunPathSheet {
             pencil.place(
                 new Lettering(Integer.toString(hour), 2.3, Ink.LINE, false).around(dot, 0.8)));
     for (int altitude = 30; altitude < 90; altitude += 30) {
-      Vec2 on = at(0, Math.toRadians(altitude)).plus(new Vec2(0.4, 0));
-      pencil.place(new Lettering(altitude + "\u00b0", 2.4, Ink.SOFT, false).around(on, 0));
+      Vec2 ring = at(0, Math.toRadians(altitude)).plus(new Vec2(0.4, 0));
+      Lettering degrees = new Lettering(altitude + "\u00b0", 2.4, Ink.SOFT, false);
+      pencil.place(degrees.along(ring, ring.plus(new Vec2(5, 0)), 0, 0, 0.5));
     }
     String title = "The sun over the site and what each window looks toward";
     String description =

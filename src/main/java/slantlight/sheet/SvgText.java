@@ -61,8 +61,8 @@ public final class SvgText {
 
   private void path(Mark.Path path) {
     out.append("<path class=\"");
-    path.fill().ifPresent(f -> style('f', f));
-    path.pen().ifPresent(p -> style('s', p.ink()));
+    path.fill().ifPresent(f -> style("f-", f, path.pen().isPresent() ? " " : ""));
+    path.pen().ifPresent(p -> style("s-", p.ink(), ""));
     out.append("\" d=\"");
     for (List<Vec2> ring : path.rings()) {
       run(ring, path.closed());
@@ -82,9 +82,9 @@ public final class SvgText {
     }
   }
 
-  private void style(char what, Colour colour) {
+  private void style(String what, Colour colour, String end) {
     if (colour instanceof Ink ink) {
-      out.append(what).append('-').append(ink.key()).append(' ');
+      out.append(what).append(ink.key()).append(end);
     }
   }
 

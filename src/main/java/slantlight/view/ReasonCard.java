@@ -27,7 +27,7 @@ final class ReasonCard {
   void draw(Box pane, ViewModel model, Stage stage, Almanac house) {
     hits.add(pane, (x, y) -> {});
     canvas.panel(pane, Palette.SHEET, 1, 0);
-    canvas.fill(pane.top(1), Palette.RULE);
+    canvas.fill(stage.panes == Stage.Panes.SHEET ? pane.left(1) : pane.top(1), Palette.RULE);
     Box box = pane.inset(16, 10);
     Optional<JointScore> joint = stage.joint.flatMap(model::joint);
     if (joint.isPresent()) {

@@ -87,20 +87,12 @@ record Sheet(String title, List<Surface> parts, boolean plan, Vec2 low, Vec2 hig
     Vec2 middle = low.lerp(high, 0.5);
     Vec2 at = new Vec2(middle.x() + (x - box.midX()) / k, middle.y() - (y - box.midY()) / k);
     for (Surface s : parts) {
-      Vec2 p = plan ? down(s, at) : at;
+      Vec2 p = plan ? PaperMap.above(s.face().frame(), at) : at;
       if (s.face().contains(p)) {
         return Optional.of(Picked.of(model, s, p));
       }
     }
     return Optional.empty();
-  }
-
-  /** Plane point of a ceiling over a point of the plan. */
-  private static Vec2 down(Surface s, Vec2 xy) {
-    Vec3 n = s.face().frame().n();
-    Vec3 o = s.face().frame().origin();
-    double z = o.z() - (n.x() * (xy.x() - o.x()) + n.y() * (xy.y() - o.y())) / n.z();
-    return s.face().frame().toPlane(new Vec3(xy.x(), xy.y(), z));
   }
 
   /** From a surface's plane to the paper that a painter paints. */

@@ -49,7 +49,7 @@ final class SheetPane {
     Box middle = pane.underTop(HEAD).aboveBottom(FOOT);
     return roomy(pane)
         ? middle.rightOf(MARGIN + 4).leftOf(MARGIN / 2).underTop(MARGIN).aboveBottom(MARGIN / 2)
-        : middle.inset(EDGE, 4);
+        : middle.inset(EDGE, 13);
   }
 
   /** Whether dimensions leave room enough for what they measure. */

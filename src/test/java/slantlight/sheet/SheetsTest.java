@@ -99,6 +99,32 @@ class SheetsTest {
     assertThat(svg).contains("B3: butt joint, 1.22 m");
   }
 
+  /** In 2026 clocks go forward on 8 March at 2:00 (15 U.S.C. 260a: second Sunday of March). */
+  @Test
+  void theHourThatDaylightSavingSkipsIsHatchedAndExplained() throws Exception {
+    Drawing with = calendar(66, 67, 68);
+    double top = 8 + 2 * 3.6;
+    List<Vec2> hatch = new ArrayList<>();
+    layer(with, "skipped").marks().forEach(m -> hatch.addAll(points(m)));
+    assertThat(hatch.stream().mapToDouble(Vec2::y).min()).hasValueCloseTo(top, within(0.8));
+    assertThat(hatch.stream().mapToDouble(Vec2::y).max()).hasValueCloseTo(top + 3.6, within(1e-9));
+    assertThat(hatch.stream().mapToDouble(Vec2::x).min())
+        .hasValueCloseTo(16 + 160 * 65.5 / 365, within(1e-9));
+    assertThat(SvgText.file(with, "test")).contains("skipped as clocks go to daylight saving");
+    Drawing without = calendar(66, 68, 304, 305);
+    assertThat(layer(without, "skipped").marks()).isEmpty();
+    assertThat(SvgText.file(without, "test")).doesNotContain("daylight saving");
+  }
+
+  private static Drawing calendar(Integer... days) {
+    float[][] showing = new float[days.length][48];
+    for (float[] day : showing) {
+      java.util.Arrays.fill(day, 1.5f);
+    }
+    slantlight.score.Calendar calendar = new slantlight.score.Calendar(List.of(days), 30, showing);
+    return CalendarSheet.of(calendar, SCORE.house().site(), 2026, "calendar", "Ceiling");
+  }
+
   /** Lightness must fall from band to band so that the drawing reads in grey. */
   @Test
   void bandsRunAwayFromThePaperInGrey() {

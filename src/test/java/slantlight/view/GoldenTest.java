@@ -145,7 +145,7 @@ class GoldenTest {
   }
 
   /** No line of type leaves its room or the window, and none lies over another. */
-  private static void fits(List<Placed> placed, Box window) {
+  static void fits(List<Placed> placed, Box window) {
     assertThat(placed).isNotEmpty();
     for (Placed p : placed) {
       assertThat(p.room().holds(p.bounds(), 0.5)).as("clipped: " + p).isTrue();
