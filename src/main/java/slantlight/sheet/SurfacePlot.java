@@ -360,6 +360,8 @@ public final class SurfacePlot {
     Lettering name = new Lettering(arrow.words(), 2.8, Ink.LIGHT, true);
     List<Mark.Label> places = new ArrayList<>(name.around(arrow.tail(), 0.4));
     places.addAll(name.along(arrow.tail(), arrow.tip(), 0.4, 0.2, 0.5, 0.8));
+    places.addAll(name.around(arrow.tail(), 3));
+    places.addAll(name.around(arrow.tail().lerp(arrow.tip(), 0.5), 2));
     pencil.place(several, places);
   }
 
