@@ -20,6 +20,7 @@ import slantlight.decide.RemedyStudy;
 import slantlight.light.LightModel;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
+import slantlight.report.PrintedSheets;
 import slantlight.report.ReportData;
 import slantlight.report.ReportFolder;
 import slantlight.report.ReportMaker;
@@ -67,6 +68,13 @@ final class ReportCommand implements Callable<Integer> {
   private Set<ReportFolder.Part> parts = EnumSet.allOf(ReportFolder.Part.class);
 
   @Option(
+      names = "--all-sheets",
+      description =
+          "Print the sheet of every surface, not only of those that matter; on the screen all are"
+              + " there anyway.")
+  private boolean allSheets;
+
+  @Option(
       names = "--no-remedies",
       description = "Do not weigh remedies: quicker, but without the chart of what money buys.")
   private boolean noRemedies;
@@ -89,7 +97,9 @@ final class ReportCommand implements Callable<Integer> {
       data = ReportMaker.of(light, score, file.provenance(), study, inspections);
       bar.at("writing", 0.5);
     }
-    List<Path> written = ReportFolder.write(data, out, parts);
+    List<Path> written =
+        ReportFolder.write(
+            data, out, parts, allSheets ? PrintedSheets.ALL : PrintedSheets.THAT_MATTER);
     written.stream()
         .filter(p -> !p.getParent().endsWith("sheets"))
         .forEach(p -> common.out().println("wrote " + p));

@@ -25,19 +25,21 @@ import slantlight.sheet.SunPathSheet;
 import slantlight.sheet.SvgText;
 import slantlight.sheet.Words;
 
-/** The sections of the report, in order, for screen and paper alike. */
+/** The sections of the report in order; on paper the sheets come last, as an appendix. */
 final class ReportBody {
   private final Html html;
   private final ReportData data;
   private final House house;
   private final boolean paper;
+  private final PrintedSheets printed;
   private final Answer answer;
 
-  ReportBody(Html html, ReportData data, boolean paper) {
+  ReportBody(Html html, ReportData data, boolean paper, PrintedSheets printed) {
     this.html = html;
     this.data = data;
     this.house = data.score().house();
     this.paper = paper;
+    this.printed = printed;
     this.answer = new Answer(data);
   }
 
@@ -68,11 +70,19 @@ final class ReportBody {
     answerSection();
     schedule();
     cost();
-    surfaces();
+    if (!paper) {
+      surfaces();
+    }
     quantities();
     inspection();
-    site();
-    limits();
+    if (paper) {
+      limits();
+      site();
+      surfaces();
+    } else {
+      site();
+      limits();
+    }
   }
 
   void foot() {
@@ -217,7 +227,7 @@ final class ReportBody {
               + money.proposed().map(s -> ", " + Answer.price(money, s.price())).orElse(""));
       list(money.proposal());
     }
-    List<FrontierSheet.Step> shown = money.telling(paper ? 10 : 40);
+    List<FrontierSheet.Step> shown = money.telling(paper ? 4 : 40);
     html.open("details");
     html.leaf(
         "summary",
@@ -243,8 +253,26 @@ final class ReportBody {
         "p",
         "Drawings are to the stated scale when printed at full size. Lines are joints: thin dots"
             + " quiet, dashes a trace, a full line plain, a heavy line loud.");
-    for (SurfaceScore s : answer.worstFirst()) {
-      new SurfaceArticle(html, data, s, anchor(s), paper).write();
+    List<SurfaceScore> all = answer.worstFirst();
+    List<SurfaceScore> brief = all.stream().filter(s -> !printed.has(data, s)).toList();
+    html.open("p", "class", "onpaper").text(printed.rule);
+    if (!brief.isEmpty()) {
+      html.text(" " + brief.size() + " of " + all.size());
+      html.text(" sheets are left out; their surfaces have a line each at the end. On the screen,");
+      html.text(" report.html has all sheets; this prints them: ");
+      html.leaf("code", "slantlight report SCENE --out FOLDER --all-sheets");
+    }
+    html.close();
+    for (SurfaceScore s : all) {
+      boolean full = !brief.contains(s);
+      if (full || !paper) {
+        new SurfaceArticle(html, data, s, anchor(s), paper).write(full);
+      }
+    }
+    if (!brief.isEmpty()) {
+      html.open("div", "class", "onpaper");
+      new LeftOutSheets(html, house).write(brief, s -> paper ? anchor(s) : "");
+      html.close();
     }
     html.close();
   }

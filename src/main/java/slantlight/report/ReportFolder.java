@@ -44,13 +44,15 @@ public final class ReportFolder {
    * {@code surfaces.csv} and {@code joints.csv}; {@code sheets/*.svg}; {@code rooms.glb}. Older
    * files of these names are replaced, others are left alone.
    *
+   * @param printed sheets in the PDF, and in the page when it is printed
    * @return the files, in the order written
    * @throws IOException if one cannot be written; those before it are whole
    */
-  public static List<Path> write(ReportData data, Path folder, Set<Part> parts) throws IOException {
+  public static List<Path> write(
+      ReportData data, Path folder, Set<Part> parts, PrintedSheets printed) throws IOException {
     ReportFolder out = new ReportFolder(folder);
     make(folder);
-    out.file("report.html", ReportPage.forScreen(data));
+    out.file("report.html", ReportPage.forScreen(data, printed));
     if (parts.contains(Part.DATA)) {
       out.file("score.json", ScoreJson.of(data.score(), data.verdicts(), data.made()));
       out.file("surfaces.csv", ScoreCsv.surfaces(data.score(), data.verdicts(), data.made()));
@@ -63,7 +65,7 @@ public final class ReportFolder {
       out.file("rooms.glb", s -> GlbFile.write(data.score(), data.verdicts(), data.made(), s));
     }
     if (parts.contains(Part.PDF)) {
-      out.file("report.pdf", s -> ReportPdf.write(data, s));
+      out.file("report.pdf", s -> ReportPdf.write(data, printed, s));
     }
     return List.copyOf(out.written);
   }

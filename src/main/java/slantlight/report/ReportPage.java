@@ -16,8 +16,12 @@ import slantlight.sheet.Ink;
 public final class ReportPage {
   private ReportPage() {}
 
-  /** The page for a browser. */
-  public static String forScreen(ReportData data) {
+  /**
+   * The page for a browser.
+   *
+   * @param printed sheets that remain when it is printed
+   */
+  public static String forScreen(ReportData data, PrintedSheets printed) {
     String script = Resource.text("report/page.js");
     Html html = new Html();
     html.markup("<!DOCTYPE html>\n");
@@ -40,7 +44,7 @@ public final class ReportPage {
     html.close();
     html.open("body");
     html.leaf("a", "Skip to the answer", "class", "skip", "href", "#answer");
-    ReportBody body = new ReportBody(html, data, false);
+    ReportBody body = new ReportBody(html, data, false, printed);
     html.open("header", "class", "top");
     body.head();
     navigation(html);
@@ -56,15 +60,17 @@ public final class ReportPage {
   }
 
   /** The page that is turned into PDF: the same words and drawings, no script. */
-  static String forPaper(ReportData data) {
+  static String forPaper(ReportData data, PrintedSheets printed) {
     Html html = new Html();
     html.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml");
     html.open("head").leaf("title", title(data));
     html.empty("meta", "name", "author", "content", "Slantlight " + data.made().version());
     html.empty("meta", "name", "subject", "content", "scene " + data.made().sceneHash());
-    html.open("style").markup(fonts() + Resource.text("report/paper.css")).close().close();
+    // Drawings find their fonts by these rules; a browser has a wide font of its own.
+    String wide = face("DejaVu Sans", "DejaVuSans", 400);
+    html.open("style").markup(fonts() + wide + Resource.text("report/paper.css")).close().close();
     html.open("body");
-    ReportBody body = new ReportBody(html, data, true);
+    ReportBody body = new ReportBody(html, data, true, printed);
     body.head();
     body.sections();
     body.foot();
@@ -103,13 +109,14 @@ public final class ReportPage {
   }
 
   private static String fonts() {
-    return face("Regular", 400) + face("SemiBold", 600);
+    return face("Barlow", "Barlow-Regular", 400) + face("Barlow", "Barlow-SemiBold", 600);
   }
 
-  private static String face(String name, int weight) {
-    String data =
-        Base64.getEncoder().encodeToString(Resource.bytes("fonts/Barlow-" + name + ".ttf"));
-    return "@font-face{font-family:Barlow;font-weight:"
+  private static String face(String family, String file, int weight) {
+    String data = Base64.getEncoder().encodeToString(Resource.bytes("fonts/" + file + ".ttf"));
+    return "@font-face{font-family:'"
+        + family
+        + "';font-weight:"
         + weight
         + ";src:url(data:font/ttf;base64,"
         + data

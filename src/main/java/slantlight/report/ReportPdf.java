@@ -27,9 +27,9 @@ final class ReportPdf {
   private ReportPdf() {}
 
   /** Writes the report; {@code out} stays open. */
-  static void write(ReportData data, OutputStream out) throws IOException {
+  static void write(ReportData data, PrintedSheets printed, OutputStream out) throws IOException {
     XRLog.setLoggingEnabled(false);
-    String page = ReportPage.forPaper(data);
+    String page = ReportPage.forPaper(data, printed);
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.useSVGDrawer(new BatikSVGDrawer());

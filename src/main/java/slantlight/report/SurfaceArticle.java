@@ -25,6 +25,9 @@ import slantlight.sheet.Words;
 
 /** One surface of the report: its sheet, when it shows, and why. */
 final class SurfaceArticle {
+  /** Width of a calendar on paper, as in paper.css. */
+  private static final double PAPER_CALENDAR_MM = 110;
+
   private final Html html;
   private final ReportData data;
   private final House house;
@@ -45,8 +48,20 @@ final class SurfaceArticle {
     this.paper = paper;
   }
 
-  void write() {
-    html.open("article", "class", "surface", "id", id, "data-room", room.id());
+  /**
+   * Writes it.
+   *
+   * @param printed false for one that is left out when the page is printed
+   */
+  void write(boolean printed) {
+    html.open(
+        "article",
+        "class",
+        printed ? "surface" : "surface brief",
+        "id",
+        id,
+        "data-room",
+        room.id());
     html.open("div", "class", "keep");
     html.leaf("h3", ReportBody.fullName(room, surface), "dir", "auto");
     Optional<Verdict> verdict = data.verdict(score.surfaceId());
@@ -55,10 +70,10 @@ final class SurfaceArticle {
             html.leaf(
                 "p", "Level " + v.level() + ". " + Answer.capital(v.reason()), "class", "say"));
     if (!paper || !score.joints().isEmpty()) {
-      figure(SurfaceSheet.of(house, score, id + "-sheet"), "");
+      figure(SurfaceSheet.of(house, score, id + "-sheet"), "scaled", "");
     }
     html.close();
-    SectionSheet.of(house, score, id + "-section").ifPresent(d -> figure(d, ""));
+    SectionSheet.of(house, score, id + "-section").ifPresent(d -> figure(d, "scaled", ""));
     if (Showing.at(score, 4) >= Band.TRACE.from()) {
       calendar();
     }
@@ -158,27 +173,35 @@ final class SurfaceArticle {
         CalendarSheet.of(
             score.calendar(), house.site(), data.score().year(), id + "-calendar", surface.label());
     if (paper) {
-      figure(drawing, "");
+      figure(drawing, "calendar", "");
       return;
     }
     String values = CalendarValues.of(score.calendar(), data.score().year(), drawing);
-    figure(drawing, values);
+    figure(drawing, "calendar", values);
   }
 
-  private void figure(Drawing drawing, String calendar) {
+  private void figure(Drawing drawing, String kind, String calendar) {
     if (calendar.isEmpty()) {
-      html.open("figure");
+      html.open("figure", "class", kind);
     } else {
-      html.open("figure", "data-calendar", calendar);
+      html.open("figure", "class", kind, "data-calendar", calendar);
     }
     html.open(
         "div", "class", "sheet", "tabindex", "0", "role", "region", "aria-label", drawing.title());
-    html.markup(SvgText.element(drawing)).close();
+    String svg = SvgText.element(drawing);
+    html.markup(paper && kind.equals("calendar") ? small(svg, drawing) : svg).close();
     html.leaf("figcaption", drawing.title() + ".");
     if (!calendar.isEmpty()) {
       html.leaf("p", "", "class", "readout", "role", "status");
     }
     html.close();
+  }
+
+  /** A drawing that need not be to scale, at a height that goes with the width in the style. */
+  private static String small(String svg, Drawing drawing) {
+    double height = PAPER_CALENDAR_MM * drawing.height() / drawing.width();
+    return svg.replaceFirst(
+        "height=\"[0-9.]+mm\"", String.format(Locale.ROOT, "height=\"%.1fmm\"", height));
   }
 
   private void joints() {

@@ -119,6 +119,11 @@ final class Browser implements AutoCloseable {
         Map.of("features", List.of(Map.of("name", feature, "value", value))));
   }
 
+  /** Styles the page as for paper, or for the screen again. */
+  void print(boolean paper) throws Exception {
+    call("Emulation.setEmulatedMedia", Map.of("media", paper ? "print" : "screen"));
+  }
+
   void script(boolean allowed) throws Exception {
     call("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
   }

@@ -42,7 +42,9 @@ class LitPictureTest {
     }
     assertThat(rough.get(1)).isLessThan(rough.get(0));
     assertThat(rough.get(3)).isLessThan(0.8 * rough.get(2));
-    Files.writeString(Path.of("target", "report-lit.html"), ReportPage.forScreen(data));
+    Files.writeString(
+        Path.of("target", "report-lit.html"),
+        ReportPage.forScreen(data, PrintedSheets.THAT_MATTER));
   }
 
   /** Without relief the slope is nothing; on a flank it has the table's peak slope. */

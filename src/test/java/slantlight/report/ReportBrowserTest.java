@@ -58,7 +58,7 @@ class ReportBrowserTest {
   static void start() throws Exception {
     assumeTrue(Browser.installed().isPresent(), "no Chromium on this machine");
     page = folder.resolve("report.html");
-    Files.writeString(page, ReportPage.forScreen(TestReports.data()));
+    Files.writeString(page, ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER));
     browser = Browser.start(Browser.installed().get(), folder.resolve("profile"));
   }
 
@@ -83,7 +83,10 @@ class ReportBrowserTest {
   @ValueSource(ints = {390, 820})
   void longNamesDoNotOverflowThePage(int width) throws Exception {
     Path named = folder.resolve("named.html");
-    Files.writeString(named, ReportPage.forScreen(TestReports.withNames("Wohnzimmer".repeat(9))));
+    Files.writeString(
+        named,
+        ReportPage.forScreen(
+            TestReports.withNames("Wohnzimmer".repeat(9)), PrintedSheets.THAT_MATTER));
     browser.open(named.toUri(), width, 900);
     assertThat(browser.evaluate("document.documentElement.scrollWidth").asInt())
         .isLessThanOrEqualTo(width);
@@ -97,6 +100,26 @@ class ReportBrowserTest {
     JsonNode bad = browser.evaluate(LOW_CONTRAST);
     assertThat(bad).as(bad.toString()).isEmpty();
     browser.media("prefers-color-scheme", "light");
+  }
+
+  /** Printed, the page leaves out the same sheets as the PDF and says so, sheets last. */
+  @Test
+  void printedThePageIsShort() throws Exception {
+    String shown =
+        "[...document.querySelectorAll('article')].filter(e => e.offsetHeight > 0).length";
+    String said = "document.querySelector('p.onpaper').offsetHeight > 0";
+    String last =
+        "document.getElementById('surfaces').offsetTop"
+            + " > document.getElementById('limits').offsetTop";
+    browser.open(page.toUri(), 820, 900);
+    assertThat(browser.evaluate(shown).asInt()).isEqualTo(2);
+    assertThat(browser.evaluate(said).asBoolean()).isFalse();
+    assertThat(browser.evaluate(last).asBoolean()).isFalse();
+    browser.print(true);
+    assertThat(browser.evaluate(shown).asInt()).isEqualTo(1);
+    assertThat(browser.evaluate(said).asBoolean()).isTrue();
+    assertThat(browser.evaluate(last).asBoolean()).isTrue();
+    browser.print(false);
   }
 
   @Test

@@ -23,7 +23,8 @@ class ReportFolderTest {
   @Test
   void writesEveryPartAndOnlyIntoItsFolder() throws IOException {
     Path out = folder.resolve("out");
-    List<Path> files = ReportFolder.write(TestReports.data(), out, BUT_PDF);
+    List<Path> files =
+        ReportFolder.write(TestReports.data(), out, BUT_PDF, PrintedSheets.THAT_MATTER);
     assertThat(files).allMatch(f -> f.startsWith(out)).allMatch(Files::isRegularFile);
     assertThat(files.stream().map(f -> out.relativize(f).toString().replace('\\', '/')))
         .contains(
@@ -48,7 +49,8 @@ class ReportFolderTest {
   void writesOverOlderFilesAndLeavesOthersAlone() throws IOException {
     Files.writeString(folder.resolve("report.html"), "old");
     Files.writeString(folder.resolve("mine.txt"), "mine");
-    ReportFolder.write(TestReports.data(), folder, EnumSet.noneOf(ReportFolder.Part.class));
+    ReportFolder.write(
+        TestReports.data(), folder, EnumSet.noneOf(ReportFolder.Part.class), PrintedSheets.ALL);
     assertThat(Files.readString(folder.resolve("report.html"))).startsWith("<!DOCTYPE html>");
     assertThat(folder.resolve("mine.txt")).hasContent("mine");
     try (Stream<Path> all = Files.list(folder)) {
@@ -59,7 +61,8 @@ class ReportFolderTest {
   @Test
   void aFileInPlaceOfTheFolderIsNamed() throws IOException {
     Path taken = Files.writeString(folder.resolve("taken"), "x");
-    assertThatThrownBy(() -> ReportFolder.write(TestReports.data(), taken, BUT_PDF))
+    assertThatThrownBy(
+            () -> ReportFolder.write(TestReports.data(), taken, BUT_PDF, PrintedSheets.THAT_MATTER))
         .isInstanceOf(IOException.class)
         .hasMessageContaining("a file has the name of the folder");
     assertThat(taken).hasContent("x");

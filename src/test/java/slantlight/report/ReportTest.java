@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -58,7 +59,7 @@ class ReportTest {
 
   @Test
   void theSectionsStandInOrder() {
-    String page = ReportPage.forScreen(TestReports.data());
+    String page = ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER);
     Pattern all = Pattern.compile(String.join(".*", ORDER), Pattern.DOTALL);
     assertThat(all.matcher(page).find()).isTrue();
     Cautions.ALL.forEach(c -> assertThat(page).contains(slantlight.sheet.Xml.escape(c)));
@@ -66,7 +67,7 @@ class ReportTest {
 
   @Test
   void thePageAsksNothingOfTheNetwork() {
-    String page = ReportPage.forScreen(TestReports.data());
+    String page = ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER);
     assertThat(page).contains("default-src 'none'".replace("'", "&#39;"));
     assertThat(page.replaceAll("http://www.w3.org/[0-9a-z/]+", "")).doesNotContain("://");
     assertThat(page).doesNotContain("url(//").doesNotContain("@import");
@@ -75,7 +76,8 @@ class ReportTest {
   @Test
   void sameReportSameBytes() throws Exception {
     ReportData data = TestReports.data();
-    assertThat(ReportPage.forScreen(data)).isEqualTo(ReportPage.forScreen(data));
+    assertThat(ReportPage.forScreen(data, PrintedSheets.THAT_MATTER))
+        .isEqualTo(ReportPage.forScreen(data, PrintedSheets.THAT_MATTER));
     byte[] pdf = pdf(data);
     Files.write(Path.of("target", "report.pdf"), pdf);
     assertThat(pdf(data)).isEqualTo(pdf);
@@ -88,11 +90,70 @@ class ReportTest {
     }
   }
 
+  /** Paper stays short: a dozen walls of no interest add lines to its tables, not sheets. */
+  @Test
+  void paperHasSheetsOnlyOfSurfacesThatMatter() throws Exception {
+    int walls = 12;
+    ReportData data = TestReports.withQuietWalls(walls);
+    int few = pages(TestReports.data(), PrintedSheets.THAT_MATTER);
+    int many = pages(data, PrintedSheets.THAT_MATTER);
+    assertThat(few).isLessThanOrEqualTo(6);
+    assertThat(many - few).isLessThanOrEqualTo(2);
+    assertThat(pages(data, PrintedSheets.ALL)).isGreaterThan(many + walls / 2);
+  }
+
+  @Test
+  void paperSaysWhatItLeavesOutAndLosesNothingOfTheSchedule() throws Exception {
+    ReportData data = TestReports.withQuietWalls(12);
+    String text = flat(data, PrintedSheets.THAT_MATTER);
+    assertThat(text)
+        .contains(PrintedSheets.THAT_MATTER.rule)
+        .contains("13 of 14 sheets are left out", "--all-sheets")
+        .contains("When it shows: Room ceiling")
+        .doesNotContain("When it shows: Quiet wall");
+    String schedule =
+        text.substring(text.indexOf("Finish schedule"), text.indexOf("What money buys"));
+    data.verdicts()
+        .forEach(
+            v ->
+                assertThat(schedule)
+                    .contains(data.score().house().surface(v.surfaceId()).label())
+                    .contains(v.reason()));
+    assertThat(flat(data, PrintedSheets.ALL))
+        .contains("When it shows: Quiet wall 12")
+        .doesNotContain("left out");
+  }
+
+  /** On the screen every surface keeps its sheet; printing hides those left out on paper. */
+  @Test
+  void theScreenKeepsEverySheet() {
+    ReportData data = TestReports.withQuietWalls(3);
+    String some = ReportPage.forScreen(data, PrintedSheets.THAT_MATTER);
+    assertThat(some.split("<article ")).hasSize(1 + 5);
+    assertThat(some.split("class=\"surface brief\"")).hasSize(1 + 4);
+    assertThat(some).contains("4 of 5 sheets are left out");
+    assertThat(ReportPage.forScreen(data, PrintedSheets.ALL)).doesNotContain("surface brief");
+  }
+
+  private static int pages(ReportData data, PrintedSheets printed) throws Exception {
+    try (PDDocument document = Loader.loadPDF(pdf(data, printed))) {
+      return document.getNumberOfPages();
+    }
+  }
+
+  /** The text of the PDF with every gap made one space and ligatures taken apart. */
+  private static String flat(ReportData data, PrintedSheets printed) throws Exception {
+    try (PDDocument document = Loader.loadPDF(pdf(data, printed))) {
+      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      return Normalizer.normalize(text, Normalizer.Form.NFKC);
+    }
+  }
+
   /** Names from a scene are text everywhere, in the page, in the PDF and in drawings. */
   @Test
   void namesAreNeverMarkup() throws Exception {
     ReportData data = TestReports.withNames("<img src=x onerror=alert(1)>\"'&= \u05d7\u05d3\u05e8");
-    String page = ReportPage.forScreen(data);
+    String page = ReportPage.forScreen(data, PrintedSheets.THAT_MATTER);
     assertThat(page).doesNotContain("<img src=x").contains("&lt;img src=x onerror=alert(1)&gt;");
     try (PDDocument document = Loader.loadPDF(pdf(data))) {
       String text = new PDFTextStripper().getText(document);
@@ -102,7 +163,7 @@ class ReportTest {
 
   @Test
   void theScreenPageIsWellFormed() throws Exception {
-    String page = ReportPage.forScreen(TestReports.data());
+    String page = ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER);
     String body = page.substring(page.indexOf("<body>"), page.indexOf("<script>")) + "</body>";
     javax.xml.parsers.DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
@@ -111,8 +172,12 @@ class ReportTest {
   }
 
   private static byte[] pdf(ReportData data) throws Exception {
+    return pdf(data, PrintedSheets.THAT_MATTER);
+  }
+
+  private static byte[] pdf(ReportData data, PrintedSheets printed) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ReportPdf.write(data, out);
+    ReportPdf.write(data, printed, out);
     return out.toByteArray();
   }
 }

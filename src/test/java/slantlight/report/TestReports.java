@@ -1,13 +1,16 @@
 package slantlight.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slantlight.board.Quantities;
+import slantlight.decide.Verdict;
 import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
+import slantlight.score.SurfaceScore;
 import slantlight.sheet.FrontierSheet;
 
 /** A whole report of the box room, with invented prices. */
@@ -18,27 +21,36 @@ final class TestReports {
     return data(TestScores.house());
   }
 
+  /** The same with so many more walls of which little shows. */
+  static ReportData withQuietWalls(int walls) {
+    House h = TestScores.house();
+    List<Surface> surfaces = new ArrayList<>(h.surfaces());
+    List<SurfaceScore> scores = new ArrayList<>(TestScores.score(h).surfaces());
+    List<Verdict> verdicts = new ArrayList<>(TestScores.verdicts());
+    for (int i = 1; i <= walls; i++) {
+      String id = "room/quiet-" + i;
+      surfaces.add(named(h.surface("room/west"), id, "Quiet wall " + i));
+      SurfaceScore like = scores.get(1);
+      scores.add(
+          new SurfaceScore(
+              id,
+              like.layout(),
+              like.joints(),
+              like.levels(),
+              like.worst(),
+              like.calendar(),
+              like.spots()));
+      String why = "Little shows on wall number " + i + ".";
+      verdicts.add(new Verdict(id, 4, 4, 4, "GA-214: flat paint", why, false, List.of()));
+    }
+    House big = h.withSurfaces(surfaces);
+    return data(new HouseScore(big, scores, 2026, 15, 420, 17_000), verdicts);
+  }
+
   /** The same with every label replaced. */
   static ReportData withNames(String name) {
     House h = TestScores.house();
-    List<Surface> surfaces =
-        h.surfaces().stream()
-            .map(
-                s ->
-                    new Surface(
-                        s.id(),
-                        name,
-                        s.roomId(),
-                        s.kind(),
-                        s.face(),
-                        s.paint(),
-                        s.boarded(),
-                        s.framing(),
-                        s.boards(),
-                        s.level(),
-                        s.covered(),
-                        s.joints()))
-            .toList();
+    List<Surface> surfaces = h.surfaces().stream().map(s -> named(s, s.id(), name)).toList();
     return data(
         new House(
             name,
@@ -55,8 +67,27 @@ final class TestReports {
             h.scale()));
   }
 
+  private static Surface named(Surface s, String id, String label) {
+    return new Surface(
+        id,
+        label,
+        s.roomId(),
+        s.kind(),
+        s.face(),
+        s.paint(),
+        s.boarded(),
+        s.framing(),
+        s.boards(),
+        s.level(),
+        s.covered(),
+        s.joints());
+  }
+
   private static ReportData data(House house) {
-    HouseScore score = TestScores.score(house);
+    return data(TestScores.score(house), TestScores.verdicts());
+  }
+
+  private static ReportData data(HouseScore score, List<Verdict> verdicts) {
     double ft = 0.3048;
     Quantities q =
         new Quantities(
@@ -69,11 +100,11 @@ final class TestReports {
             520);
     return new ReportData(
         score,
-        TestScores.verdicts(),
+        verdicts,
         TestScores.made(),
-        List.of(
-            new ReportData.SurfaceQuantities("room/ceiling", q),
-            new ReportData.SurfaceQuantities("room/west", q)),
+        score.surfaces().stream()
+            .map(s -> new ReportData.SurfaceQuantities(s.surfaceId(), q))
+            .toList(),
         Optional.of(
             new ReportData.Money(
                 "USD",
