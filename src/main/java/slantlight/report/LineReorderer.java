@@ -1,38 +1,47 @@
 package slantlight.report;
 
+import com.ibm.icu.text.ArabicShaping;
+import com.ibm.icu.text.ArabicShapingException;
+import com.ibm.icu.text.Bidi;
 import com.openhtmltopdf.bidi.BidiReorderer;
 
 /**
- * Turns a run of right-to-left text into the order in which it is printed. Letters are not joined:
- * Arabic script is legible in the browser but not well set in the PDF.
+ * Sets right-to-left text for the PDF: Arabic letters are joined, as presentation forms, by the
+ * rules of The Unicode Standard, section 9.2, and a run is turned into the order in which it is
+ * printed (Unicode Standard Annex 9), brackets mirrored, marks behind their letters.
  */
 final class LineReorderer implements BidiReorderer {
-  private static final String MIRRORED = "()[]{}<>\u00ab\u00bb";
+  private static final int LOGICAL = ArabicShaping.TEXT_DIRECTION_LOGICAL;
+  private static final ArabicShaping JOIN =
+      new ArabicShaping(ArabicShaping.LETTERS_SHAPE | ArabicShaping.LENGTH_GROW_SHRINK | LOGICAL);
+  private static final ArabicShaping PART =
+      new ArabicShaping(ArabicShaping.LETTERS_UNSHAPE | ArabicShaping.LENGTH_GROW_SHRINK | LOGICAL);
 
   @Override
   public String reorderRTLTextToLTR(String text) {
-    StringBuilder out = new StringBuilder(text).reverse();
-    for (int i = 0; i < out.length(); i++) {
-      int at = MIRRORED.indexOf(out.charAt(i));
-      if (at >= 0) {
-        out.setCharAt(i, MIRRORED.charAt(at ^ 1));
-      }
-    }
-    return out.toString();
+    return new Bidi(text, Bidi.RTL).writeReordered(Bidi.DO_MIRRORING | Bidi.KEEP_BASE_COMBINING);
   }
 
   @Override
   public String shapeText(String text) {
-    return text;
+    return shaped(JOIN, text);
   }
 
   @Override
   public String deshapeText(String text) {
-    return text;
+    return shaped(PART, text);
   }
 
   @Override
   public boolean isLiveImplementation() {
     return true;
+  }
+
+  private static String shaped(ArabicShaping way, String text) {
+    try {
+      return way.shape(text);
+    } catch (ArabicShapingException e) {
+      throw new IllegalStateException("text of growing length always has room", e);
+    }
   }
 }

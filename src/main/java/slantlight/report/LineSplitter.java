@@ -4,8 +4,14 @@ import com.openhtmltopdf.bidi.BidiSplitter;
 import com.openhtmltopdf.bidi.BidiSplitterFactory;
 import com.openhtmltopdf.bidi.BidiTextRun;
 import java.text.Bidi;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Splits a paragraph into runs of one direction, in visual order (UAX 9 by the JDK). */
+/**
+ * Splits a paragraph into left-to-right text and the rest (UAX 9 by the JDK). The page library sets
+ * runs one after another, so what is nested in right-to-left text, a number or a Latin word, stays
+ * in its run and {@link LineReorderer} turns it: a right-to-left paragraph is one run.
+ */
 final class LineSplitter implements BidiSplitter {
   private BidiTextRun[] runs = {};
 
@@ -24,18 +30,21 @@ final class LineSplitter implements BidiSplitter {
             ? Bidi.DIRECTION_RIGHT_TO_LEFT
             : base == LTR ? Bidi.DIRECTION_LEFT_TO_RIGHT : Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT;
     Bidi bidi = new Bidi(text, flag);
-    int count = bidi.getRunCount();
-    byte[] levels = new byte[count];
-    runs = new BidiTextRun[count];
-    for (int i = 0; i < count; i++) {
-      levels[i] = (byte) bidi.getRunLevel(i);
-      int start = bidi.getRunStart(i);
-      byte direction = levels[i] % 2 == 0 ? LTR : RTL;
-      runs[i] = new BidiTextRun(start, bidi.getRunLimit(i) - start, direction);
+    List<BidiTextRun> found = new ArrayList<>();
+    int start = 0;
+    for (int i = 0; i < bidi.getRunCount(); i++) {
+      byte direction = direction(bidi, i);
+      if (i + 1 == bidi.getRunCount() || direction(bidi, i + 1) != direction) {
+        int end = bidi.getRunLimit(i);
+        found.add(new BidiTextRun(start, end - start, direction));
+        start = end;
+      }
     }
-    if (count > 0) {
-      Bidi.reorderVisually(levels, 0, runs, 0, count);
-    }
+    runs = found.toArray(BidiTextRun[]::new);
+  }
+
+  private static byte direction(Bidi bidi, int run) {
+    return bidi.baseIsLeftToRight() && bidi.getRunLevel(run) == 0 ? LTR : RTL;
   }
 
   @Override
