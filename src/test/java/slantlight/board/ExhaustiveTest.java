@@ -5,7 +5,6 @@ import static slantlight.board.Boards.FT;
 import static slantlight.board.Boards.IN;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -128,7 +127,10 @@ class ExhaustiveTest {
   void noLayoutIsCheaper(Wall wall) {
     Geometry polygon = Reckoning.polygon(wall.surface);
     Layout solved = LayoutSolver.solve(wall.surface, wall.weight);
-    Sum ours = cost(wall, polygon, rowsOf(solved, polygon));
+    List<RowFrame.Box> boards =
+        solved.boards().stream().map(b -> box(b.outline().get(0), b.outline().get(2))).toList();
+    Sum ours =
+        Reckoning.cost(wall.surface, polygon, Reckoning.rowsOf(boards, polygon), wall.weight);
     Sum best = null;
     Map<List<Double>, List<Way>> known = new HashMap<>();
     for (List<Double> chain : chains(wall, polygon)) {
@@ -140,57 +142,8 @@ class ExhaustiveTest {
     assertThat(ours.compare(best)).as("ours %s, exhaustive %s", ours, best).isZero();
   }
 
-  private static List<CutRow> rowsOf(Layout layout, Geometry polygon) {
-    List<CutRow> rows = new ArrayList<>();
-    for (PlacedBoard b : layout.boards()) {
-      double t0 = b.outline().get(0).y();
-      double t1 = b.outline().get(2).y();
-      if (rows.stream().noneMatch(r -> r.t0() == t0)) {
-        rows.add(new CutRow(t0, t1, new TreeSet<>()));
-      }
-    }
-    rows.sort(Comparator.comparingDouble(CutRow::t0));
-    for (CutRow row : rows) {
-      for (PlacedBoard b : layout.boards()) {
-        boolean mine = b.outline().get(0).y() == row.t0();
-        double end = b.outline().get(2).x();
-        boolean inside =
-            Reckoning.runs(polygon, row.t0(), row.t1()).stream()
-                .anyMatch(
-                    r ->
-                        r.getEnvelopeInternal().getMinX() < end - 1e-6
-                            && r.getEnvelopeInternal().getMaxX() > end + 1e-6);
-        if (mine && inside) {
-          row.cuts().add(end);
-        }
-      }
-    }
-    return rows;
-  }
-
-  private static Sum cost(Wall wall, Geometry polygon, List<CutRow> rows) {
-    Sum sum = Reckoning.NOTHING;
-    for (int i = 0; i < rows.size(); i++) {
-      sum = sum.plus(Reckoning.row(wall.surface, polygon, rows.get(i), wall.weight));
-      if (i > 0) {
-        sum = sum.plus(between(wall, polygon, rows.get(i - 1), rows.get(i)));
-      }
-    }
-    return sum;
-  }
-
-  private static Sum between(Wall wall, Geometry polygon, CutRow below, CutRow above) {
-    if (wall.along()) {
-      double height = below.t1() - below.t0();
-      boolean whole =
-          wall.surface.boards().orElseThrow().sizes().stream()
-              .anyMatch(b -> Math.abs(b.width() - height) < 1e-5);
-      JointKind kind = below.t0() == 0 || whole ? JointKind.TAPERED : JointKind.CUT;
-      return Reckoning.stagger(polygon, below, above, BAY)
-          .plus(Reckoning.rowJoint(wall.surface, polygon, above.t0(), kind, wall.weight));
-    }
-    return Reckoning.stagger(polygon, below, above, BAY)
-        .plus(Reckoning.rowJoint(wall.surface, polygon, above.t0(), wall.weight));
+  private static RowFrame.Box box(Vec2 low, Vec2 high) {
+    return new RowFrame.Box(low.x(), high.x(), low.y(), high.y());
   }
 
   /** Every list of row edges: whole rows between a first and a last row of any height on offer. */
@@ -330,7 +283,7 @@ class ExhaustiveTest {
         continue; // costs only grow
       }
       if (below != null) {
-        sum = sum.plus(between(wall, polygon, below, way.row));
+        sum = sum.plus(Reckoning.between(wall.surface, polygon, below, way.row, wall.weight));
       }
       best = search(wall, polygon, rows, i + 1, way.row, sum, best);
     }

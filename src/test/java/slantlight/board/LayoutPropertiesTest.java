@@ -198,7 +198,8 @@ class LayoutPropertiesTest {
     return Reckoning.polygon(turned(surface, frame));
   }
 
-  private static Surface turned(Surface surface, RowFrame frame) {
+  /** The surface with its rows level. */
+  static Surface turned(Surface surface, RowFrame frame) {
     return Boards.surface(
         surface.kind(),
         surface.face().frame(),
@@ -253,7 +254,7 @@ class LayoutPropertiesTest {
     return boards;
   }
 
-  private static Surface withRun(Surface s, BoardRun run) {
+  static Surface withRun(Surface s, BoardRun run) {
     BoardOffer o = s.boards().orElseThrow();
     return Boards.surface(
         s.kind(),
@@ -283,7 +284,7 @@ class LayoutPropertiesTest {
     return new BoardOffer(o.sizes(), o.thickness(), BoardRun.ACROSS_FRAMING, o.carry());
   }
 
-  private static Surface randomSurface(Random random) {
+  static Surface randomSurface(Random random) {
     double w = between(random, 1, 14);
     double h = between(random, 2.2, 6);
     int shape = random.nextInt(4);

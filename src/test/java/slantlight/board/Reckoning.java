@@ -1,8 +1,10 @@
 package slantlight.board;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,6 +13,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import slantlight.geom.Vec2;
+import slantlight.scene.BoardOffer;
+import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
@@ -23,6 +27,9 @@ import slantlight.scene.Surface;
 final class Reckoning {
   /** Close beside a joint, m. */
   private static final double BESIDE = 1e-7;
+
+  /** A board this much smaller than its place still fills it, m. */
+  static final double FILLS = 1e-3;
 
   static final GeometryFactory JTS = new GeometryFactory();
 
@@ -100,6 +107,61 @@ final class Reckoning {
     return out;
   }
 
+  /** The rows of boards given by their boxes, from the lowest up. */
+  static List<CutRow> rowsOf(List<RowFrame.Box> boards, Geometry polygon) {
+    List<CutRow> rows = new ArrayList<>();
+    for (RowFrame.Box b : boards) {
+      if (rows.stream().noneMatch(r -> Math.abs(r.t0 - b.t0()) < 1e-6)) {
+        rows.add(new CutRow(b.t0(), b.t1(), new TreeSet<>()));
+      }
+    }
+    rows.sort(Comparator.comparingDouble(CutRow::t0));
+    for (CutRow row : rows) {
+      List<Geometry> runs = runs(polygon, row.t0, row.t1);
+      for (RowFrame.Box b : boards) {
+        boolean inside =
+            runs.stream()
+                .map(Geometry::getEnvelopeInternal)
+                .anyMatch(r -> r.getMinX() < b.s1() - 1e-6 && r.getMaxX() > b.s1() + 1e-6);
+        if (inside && Math.abs(row.t0 - b.t0()) < 1e-6) {
+          row.cuts.add(b.s1());
+        }
+      }
+    }
+    return rows;
+  }
+
+  /** A whole layout; null when a piece is longer than any board. */
+  static Sum cost(Surface surface, Geometry polygon, List<CutRow> rows, ShowWeight weight) {
+    Sum sum = NOTHING;
+    for (int i = 0; i < rows.size(); i++) {
+      Sum row = row(surface, polygon, rows.get(i), weight);
+      if (row == null) {
+        return null;
+      }
+      sum = sum.plus(row);
+      if (i > 0) {
+        sum = sum.plus(between(surface, polygon, rows.get(i - 1), rows.get(i), weight));
+      }
+    }
+    return sum;
+  }
+
+  /** What two rows cost because they meet. */
+  static Sum between(
+      Surface surface, Geometry polygon, CutRow below, CutRow above, ShowWeight weight) {
+    BoardOffer offer = surface.boards().orElseThrow();
+    Sum stagger = stagger(polygon, below, above, surface.framing().orElseThrow().spacing());
+    if (offer.run() != BoardRun.ALONG_FRAMING) {
+      return stagger.plus(rowJoint(surface, polygon, above.t0, weight));
+    }
+    double height = below.t1 - below.t0;
+    boolean whole = offer.sizes().stream().anyMatch(b -> Math.abs(b.width() - height) < 3e-3);
+    boolean first = below.t0 < polygon.getEnvelopeInternal().getMinY() + 1e-6;
+    JointKind kind = first || whole ? JointKind.TAPERED : JointKind.CUT;
+    return stagger.plus(rowJoint(surface, polygon, above.t0, kind, weight));
+  }
+
   /** One row by itself; null when a piece is longer than any board. */
   static Sum row(Surface surface, Geometry polygon, CutRow row, ShowWeight weight) {
     Sum sum = NOTHING;
@@ -133,7 +195,7 @@ final class Reckoning {
       Surface surface, Geometry run, double s0, double s1, CutRow row, double runLength) {
     BoardSize best = null;
     for (BoardSize b : surface.boards().orElseThrow().sizes()) {
-      boolean covers = b.length() > s1 - s0 - 1e-4 && b.width() > row.t1 - row.t0 - 1e-4;
+      boolean covers = b.length() > s1 - s0 - FILLS && b.width() > row.t1 - row.t0 - FILLS;
       if (covers && (best == null || b.width() * b.length() < best.width() * best.length())) {
         best = b;
       }
