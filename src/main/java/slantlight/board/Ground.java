@@ -2,6 +2,7 @@ package slantlight.board;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
@@ -21,6 +22,9 @@ import slantlight.scene.Surface;
  * joint or a piece costs there.
  */
 final class Ground {
+  /** A piece this much longer than the longest still counts as that long, m. */
+  private static final double FITS = 1e-4;
+
   final Surface surface;
   final BoardRun direction;
   final LayoutRules rules;
@@ -39,6 +43,10 @@ final class Ground {
 
   private final boolean[] backed;
   private final List<BoardSize> sizes;
+
+  /** Longest piece that can be carried in, m. */
+  private final double longest;
+
   private final ShowWeight weight;
   private final LineWeight[] butts;
   private final List<Vec2> corners = new ArrayList<>();
@@ -75,6 +83,7 @@ final class Ground {
     t1 = box.t1();
     stagger = rules.staggerBays() * framing.spacing();
     sizes = carried(surface);
+    longest = longest(surface, sizes);
     surface.face().holes().forEach(h -> h.forEach(p -> corners.add(frame.toRow(p))));
     fixed = fixedBoards.stream().map(this::toFixed).toList();
     TreeSet<Double> onMembers = new TreeSet<>();
@@ -117,10 +126,14 @@ final class Ground {
     return new Fixed(box.s0(), box.s1(), box.t0(), box.t1(), b.stock());
   }
 
-  /** Longest piece that can be carried in, m. */
-  double longest() {
+  private static double longest(Surface surface, List<BoardSize> sizes) {
     double longest = sizes.stream().mapToDouble(BoardSize::length).max().orElseThrow();
     return Math.min(longest, surface.boards().orElseThrow().carry());
+  }
+
+  /** False for a length that no board spans, a fixed board perhaps excepted. */
+  boolean mayCover(double length) {
+    return length <= longest + FITS || !fixed.isEmpty();
   }
 
   double widest() {
@@ -138,7 +151,7 @@ final class Ground {
   }
 
   private void collectPlaces(Framing framing, Set<Double> onMembers, Set<Double> elsewhere) {
-    double reach = longest();
+    double reach = longest;
     if (direction == BoardRun.ACROSS_FRAMING) {
       onMembers.addAll(members(framing, s0, s1));
       if (framing.spacing() > reach - 1e-6) {
@@ -255,24 +268,34 @@ final class Ground {
     return true;
   }
 
-  /** The smallest board that covers a piece, or null; a fixed board keeps its own. */
-  BoardSize stockFor(Row row, double from, double to) {
+  /** The boards that a row can be cut from, smallest first. */
+  List<BoardSize> stock(Row row) {
+    return sizes.stream()
+        .filter(b -> b.width() > row.height() - 1e-3)
+        .sorted(Comparator.comparingDouble(b -> b.width() * b.length()))
+        .toList();
+  }
+
+  /**
+   * The smallest board that covers a piece, or null; a fixed board keeps its own.
+   *
+   * @param stock of the row, smallest first
+   */
+  BoardSize stockFor(Row row, List<BoardSize> stock, double from, double to) {
     for (Fixed f : fixed) {
       if (f.isRow(row.t0(), row.t1()) && from < f.s1 - 1e-6 && to > f.s0 + 1e-6) {
         return f.stock;
       }
     }
-    if (to - from > longest() + 1e-4) {
+    if (to - from > longest + FITS) {
       return null;
     }
-    BoardSize best = null;
-    for (BoardSize b : sizes) {
-      boolean covers = b.width() > row.height() - 1e-3 && b.length() > to - from - 1e-3;
-      if (covers && (best == null || b.width() * b.length() < best.width() * best.length())) {
-        best = b;
+    for (int i = 0; i < stock.size(); i++) {
+      if (stock.get(i).length() > to - from - 1e-3) {
+        return stock.get(i);
       }
     }
-    return best;
+    return null;
   }
 
   Cost pieceCost(BoardSize stock, double area, double length, Run run) {

@@ -17,6 +17,7 @@ import slantlight.scene.BoardSize;
 final class RowPatterns {
   private final Ground ground;
   private final Row row;
+  private final List<BoardSize> stock;
   private final List<Node> nodes = new ArrayList<>();
   private final List<List<Edge>> into = new ArrayList<>();
 
@@ -30,6 +31,7 @@ final class RowPatterns {
   RowPatterns(Ground ground, Row row) {
     this.ground = ground;
     this.row = row;
+    this.stock = ground.stock(row);
     for (int r = 0; r < row.runs().size(); r++) {
       addRun(r, row.runs().get(r));
     }
@@ -64,11 +66,11 @@ final class RowPatterns {
       for (int i = first; i < j; i++) {
         double from = nodes.get(i).s;
         double to = nodes.get(j).s;
-        if (ground.allowsPiece(row, from, to, run)) {
-          BoardSize stock = ground.stockFor(row, from, to);
-          if (stock != null) {
-            Cost c = ground.pieceCost(stock, areaTo[j - first] - areaTo[i - first], to - from, run);
-            into.get(j).add(new Edge(i, c.plus(jointCost.get(j - first)), stock));
+        if (ground.mayCover(to - from) && ground.allowsPiece(row, from, to, run)) {
+          BoardSize board = ground.stockFor(row, stock, from, to);
+          if (board != null) {
+            Cost c = ground.pieceCost(board, areaTo[j - first] - areaTo[i - first], to - from, run);
+            into.get(j).add(new Edge(i, c.plus(jointCost.get(j - first)), board));
           }
         }
       }
