@@ -1,7 +1,15 @@
 package slantlight.validation;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slantlight.TestHouses;
 import slantlight.geom.ConfigurationFactors;
@@ -12,6 +20,7 @@ import slantlight.light.ExchangeProbe;
 import slantlight.light.IncidentField;
 import slantlight.light.LightHouses;
 import slantlight.light.LightState;
+import slantlight.light.RoomEnergy;
 import slantlight.light.SamplePoint;
 import slantlight.light.SourceKind;
 import slantlight.light.Transport;
@@ -22,8 +31,12 @@ import slantlight.scene.GroundZone;
 import slantlight.scene.House;
 import slantlight.scene.Lamp;
 import slantlight.scene.Outside;
+import slantlight.scene.Read;
+import slantlight.scene.SceneReader;
 import slantlight.sky.CieSky;
+import slantlight.sky.SkyModel;
 import slantlight.sky.SkyState;
+import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
 /** Light transport against closed forms, conservation laws and the laws of photometry. */
@@ -43,6 +56,7 @@ final class LightChecks {
     out.addAll(lamps());
     out.addAll(sums());
     out.addAll(trade());
+    out.addAll(demoRooms());
     return out;
   }
 
@@ -67,7 +81,7 @@ final class LightChecks {
           Check.within(
               SUBJECT,
               String.format(
-                  java.util.Locale.ROOT,
+                  Locale.ROOT,
                   "element to parallel rectangle B-3, a %.0f b %.0f c %.0f",
                   c[0],
                   c[1],
@@ -86,7 +100,7 @@ final class LightChecks {
           Check.within(
               SUBJECT,
               String.format(
-                  java.util.Locale.ROOT,
+                  Locale.ROOT,
                   "element to perpendicular rectangle B-4, W %.0f H %.0f S %.0f",
                   c[0],
                   c[1],
@@ -111,8 +125,7 @@ final class LightChecks {
     for (double[] box : new double[][] {{3, 3, 3}, {6, 6, 3}, {2, 4, 4}, {3, 6, 3}}) {
       House h = LightHouses.closedBox(box[0], box[1], box[2], 0.5);
       Transport t = transport(h);
-      String size =
-          String.format(java.util.Locale.ROOT, "%.0f x %.0f x %.0f m box", box[0], box[1], box[2]);
+      String size = String.format(Locale.ROOT, "%.0f x %.0f x %.0f m box", box[0], box[1], box[2]);
       out.add(
           Check.within(
               SUBJECT,
@@ -146,7 +159,7 @@ final class LightChecks {
       SamplePoint p = LightHouses.below(3, y, 3);
       IncidentField f = t.incident(p, state);
       Vec3 lambert = lambert(corners, p.frame().origin()).times(5000);
-      String where = String.format(java.util.Locale.ROOT, "ceiling %.1f m from the window", y);
+      String where = String.format(Locale.ROOT, "ceiling %.1f m from the window", y);
       out.add(
           Check.within(
               SUBJECT,
@@ -213,8 +226,7 @@ final class LightChecks {
     for (double[] row : new double[][] {{1, 2690, 2900}, {3, 860, 1960}, {7, 130, 630}}) {
       SamplePoint p = LightHouses.below(4, row[0], 2.75);
       Vec3 v = t.incident(p, ground).lightVector();
-      String where =
-          String.format(java.util.Locale.ROOT, "ground light on a ceiling %.0f m in", row[0]);
+      String where = String.format(Locale.ROOT, "ground light on a ceiling %.0f m in", row[0]);
       String source = "numerical integration by hand, rounded to 10 lx";
       out.add(Check.within(SUBJECT, where + ", normal part, lx", source, row[1], -v.z(), 0.04, 0));
       out.add(
@@ -444,5 +456,48 @@ final class LightChecks {
         .filter(e -> e.getKey().kind() == kind)
         .mapToDouble(e -> e.getValue().illuminance())
         .sum();
+  }
+
+  /** Every room of every demo scene on a clear spring noon with all lamps on. */
+  private static List<Check> demoRooms() {
+    List<Check> out = new ArrayList<>();
+    try (DirectoryStream<Path> scenes = Files.newDirectoryStream(Path.of("scenes"), "*.json")) {
+      List<Path> sorted = new ArrayList<>();
+      scenes.forEach(sorted::add);
+      sorted.sort(Comparator.naturalOrder());
+      for (Path scene : sorted) {
+        out.add(demoRooms(scene));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out;
+  }
+
+  private static Check demoRooms(Path scene) throws IOException {
+    House house = ((Read.Ok) SceneReader.read(scene)).house();
+    Transport light = Transport.of(house, TransportOptions.DEFAULT, Progress.NONE);
+    ZonedDateTime noon = ZonedDateTime.of(2026, 3, 20, 12, 0, 0, 0, house.site().zone());
+    List<RoomEnergy> rooms =
+        RoomEnergy.of(
+            light, LightHouses.state(house, SkyModel.at(house.site(), noon, Weather.CLEAR), 1));
+    double worst = 0;
+    for (RoomEnergy r : rooms) {
+      worst = Math.max(worst, r.imbalance());
+    }
+    return Check.fact(
+        SUBJECT,
+        "demo scene "
+            + scene.getFileName()
+            + ", each lit room: in through openings, passages and from lamps = absorbed + out,"
+            + " within 0.5 %",
+        "conservation of energy",
+        String.format(
+            Locale.ROOT,
+            "%d of %d rooms lit, worst below %.1f %%",
+            rooms.size(),
+            house.rooms().size(),
+            Math.ceil(1000 * worst) / 10),
+        !rooms.isEmpty() && worst < 0.005);
   }
 }
