@@ -20,7 +20,7 @@ public final class Coverage {
   /**
    * One rule.
    *
-   * @param mark "from memory", "common practice" or how else the value is known
+   * @param mark "published", "from memory", "common practice" or how else the value is known
    */
   public record Rule(double value, String unit, String mark, String source) {}
 
@@ -36,6 +36,11 @@ public final class Coverage {
   /** Wet ready-mixed compound for all coats up to a finish level from 0 to 5, litres per m2. */
   public double compound(int level) {
     return rule("compound." + level).value();
+  }
+
+  /** Share to add to the tape that is measured when it is ordered. */
+  public double tapeWaste() {
+    return rule("tape.waste").value();
   }
 
   /**

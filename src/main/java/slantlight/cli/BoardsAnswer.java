@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import slantlight.board.Coverage;
 import slantlight.board.CutList;
 import slantlight.board.Joint;
 import slantlight.board.Layout;
@@ -119,7 +120,12 @@ final class BoardsAnswer {
     }
     table.row(
         "area covered", area(sum.netArea()), percent(sum.waste()) + " of the bought area is waste");
-    table.row("joint tape", length(sum.tape()), "joints and inside corners");
+    table.row(
+        "joint tape",
+        length(sum.tape()),
+        "joints and inside corners, measured; order "
+            + percent(Coverage.shipped().tapeWaste())
+            + " more");
     table.row("compound, ready-mixed", volume(sum.compound()), "all coats up to the level");
     table.row("corner bead", length(sum.cornerBead()), "outside corners; window returns not in it");
     table.row("screws", Integer.toString(sum.fasteners()), "no allowance for losses");

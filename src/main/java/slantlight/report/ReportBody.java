@@ -5,6 +5,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import slantlight.board.Coverage;
 import slantlight.board.Quantities;
 import slantlight.board.QuantityTakeoff;
 import slantlight.decide.FinishLevel;
@@ -286,8 +287,13 @@ final class ReportBody {
     }
     html.leaf(
         "p",
-        "From the board layouts drawn above, before your own allowance for breakage. Coverage"
-            + " rules are common practice; check them against your makers' data.");
+        "From the board layouts of this report, before your own allowance for breakage. Tape is the"
+            + String.format(
+                Locale.ROOT,
+                " measured length of joints and inside corners: order %.0f %% more. ",
+                100 * Coverage.shipped().tapeWaste())
+            + "Compound is a rule by area, and print goes from half of it to a fifth above it:"
+            + " check it against your maker's data.");
     html.open(
         "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Quantities");
     html.open("table", "class", "cards").open("thead").open("tr");
