@@ -14,7 +14,7 @@ import slantlight.sky.WaterMirror;
  */
 final class Exposure {
   /** Exponent of the glitter's Gaussian from which on it is left out. */
-  private static final double FAINT = 16;
+  private static final double FAINT = 9;
 
   private final int rows;
   private final double[] zones;
@@ -25,7 +25,7 @@ final class Exposure {
   /** A cone that meets a mirror: the sun glitters in it when it stands right. */
   private record Glint(
       WaterMirror mirror, GroundCell place, double dx, double dy, double dz, double[] weights) {
-    /** Luminance per lx of the sun's beam, 0 where it is a ten-millionth of its peak or less. */
+    /** Luminance per lx of the sun's beam, 0 where it is a ten-thousandth of its peak or less. */
     double luminance(double sx, double sy, double sz) {
       double hx = sx - dx;
       double hy = sy - dy;

@@ -32,6 +32,11 @@ final class PointTrace {
   private final Ingredients.Kitchen kitchen;
   private final Vec3 normal;
 
+  /** Steepness under which a beam may leave a flank of a level's edge in the dark. */
+  private final double[] flats = new double[3];
+
+  private final double flattest;
+
   /** The rows under each state of the run at hand, the beam included: [row][state]. */
   private final float[][] rows;
 
@@ -53,9 +58,9 @@ final class PointTrace {
    * @param lux illuminance square to it
    * @param from local direction
    * @param weights of the point's rows
-   * @param grazing true when some level's flanks must be computed as they are
+   * @param steepness tangent, nearly, of its grazing angle as the lean sees it
    */
-  private record Beam(float lux, Vec3 from, double[] weights, boolean grazing) {}
+  private record Beam(float lux, Vec3 from, double[] weights, double steepness) {}
 
   /**
    * Readies a point.
@@ -73,6 +78,11 @@ final class PointTrace {
     this.kitchen = kitchen;
     this.rows = new float[kernel.judged()][BATCH];
     this.normal = optics.frame().n();
+    for (int level = 0; level < 3; level++) {
+      // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
+      flats[level] = Math.max(CLIP_REACH * optics.edgeSlope(level), ReliefKernel.TILT);
+    }
+    this.flattest = Math.max(flats[0], Math.max(flats[1], flats[2]));
   }
 
   /**
@@ -149,7 +159,7 @@ final class PointTrace {
     Vec3 from = optics.frame().directionToLocal(new Vec3(x, y, z));
     double[] weights = new double[kernel.rows()];
     kernel.weigh(from.x(), from.y(), from.z(), weights);
-    return new Beam(arriving, from, weights, grazes(0, from) || grazes(1, from) || grazes(2, from));
+    return new Beam(arriving, from, weights, from.z() / optics.lean().part(from.x(), from.y()));
   }
 
   /** Adds the beams of a run to the rows. */
@@ -183,7 +193,7 @@ final class PointTrace {
           size);
     }
     for (int m = 0; m < size; m++) {
-      if (excess[m] > 0 || (lit[m] != null && lit[m].grazing)) {
+      if (excess[m] > 0 || (lit[m] != null && lit[m].steepness <= flattest)) {
         judge(eye, from + m, m, showing, own, worst);
       }
     }
@@ -195,7 +205,7 @@ final class PointTrace {
       return;
     }
     for (int level = 0; level < 3; level++) {
-      boolean exact = lit[m] != null && grazes(level, lit[m].from);
+      boolean exact = lit[m] != null && lit[m].steepness <= flats[level];
       float tilt = exact ? flanks(eye, level, m) : tilts[m];
       float s =
           optics.pooled(
@@ -263,13 +273,6 @@ final class PointTrace {
         tilts[m] = Math.abs(change[m]);
       }
     }
-  }
-
-  /** True when a beam grazes so flatly that a flank of a level's edge may turn away from it. */
-  private boolean grazes(int level, Vec3 beam) {
-    // The rows lean by the kernel's tilt: a beam that grazes by less has one of them in the dark.
-    double reach = Math.max(CLIP_REACH * optics.edgeSlope(level), ReliefKernel.TILT);
-    return beam.z() <= reach * optics.lean().part(beam.x(), beam.y());
   }
 
   /**
