@@ -6,11 +6,12 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import slantlight.FuzzTime;
 import slantlight.units.LengthUnit;
 
 /** Any bytes as points: points with unit normals, or messages that name file and line. */
 class PointsFileFuzzTest {
-  @FuzzTest(maxDuration = "3m")
+  @FuzzTest(maxDuration = FuzzTime.EACH)
   void readsOrTellsWhatIsWrong(byte[] bytes) throws IOException {
     Path file = Files.createTempFile("points", ".csv");
     try {

@@ -6,12 +6,13 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import slantlight.FuzzTime;
 
 /**
  * Any bytes as photometry: a luminaire whose light is finite, or one message; see DEVELOPERS.md.
  */
 class Lm63ReaderFuzzTest {
-  @FuzzTest(maxDuration = "3m")
+  @FuzzTest(maxDuration = FuzzTime.EACH)
   void readsOrTellsWhatIsWrong(byte[] bytes) throws IOException {
     Path file = Files.createTempFile("lamp", ".ies");
     try {

@@ -6,10 +6,11 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import slantlight.FuzzTime;
 
 /** Any bytes as a scene: a house, or faults of one line each; see DEVELOPERS.md. */
 class SceneReaderFuzzTest {
-  @FuzzTest(maxDuration = "3m")
+  @FuzzTest(maxDuration = FuzzTime.EACH)
   void readsOrTellsWhatIsWrong(byte[] bytes) throws IOException {
     Path file = Files.createTempFile("scene", ".json");
     try {

@@ -6,10 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import slantlight.FuzzTime;
 
 /** Any text as a length: none, or a finite one that reads back as it is written. */
 class LengthFuzzTest {
-  @FuzzTest(maxDuration = "3m")
+  @FuzzTest(maxDuration = FuzzTime.EACH)
   void readsNothingOrAFiniteLengthThatReadsBack(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     for (LengthUnit unit : LengthUnit.values()) {
