@@ -1,6 +1,5 @@
 package slantlight.validation;
 
-import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -35,9 +34,7 @@ import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Paint;
 import slantlight.scene.PrescribedLight;
-import slantlight.scene.Read;
 import slantlight.scene.RoomUse;
-import slantlight.scene.SceneReader;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
@@ -216,7 +213,7 @@ final class ScoreChecks {
 
   /** A clear spring noon with every lamp on: what enters is absorbed or leaves again. */
   private static Check energy(String scene) {
-    House house = read(Path.of("scenes", scene + ".json"));
+    House house = Rooms.scene(scene);
     Transport light = Transport.of(house, TransportOptions.DEFAULT, Progress.NONE);
     ZonedDateTime noon = ZonedDateTime.of(2026, 3, 20, 12, 0, 0, 0, house.site().zone());
     EnergyBalance balance =
@@ -234,7 +231,7 @@ final class ScoreChecks {
 
   /** The demo house, sampled coarsely: what the levels come out at. */
   private static List<Check> lakeHouse() {
-    House house = read(Path.of("scenes", "lake-house.json"));
+    House house = Rooms.scene("lake-house");
     ScoreOptions options =
         ScoreOptions.standard()
             .withDays(ScoreOptions.everyDay(ScoreOptions.DEFAULT_YEAR, 30))
@@ -311,10 +308,6 @@ final class ScoreChecks {
   private static double coveredShare(Surface s) {
     return s.covered().stream().mapToDouble(r -> Math.abs(Face.signedArea(r))).sum()
         / s.face().area();
-  }
-
-  private static House read(Path scene) {
-    return ((Read.Ok) SceneReader.read(scene)).house();
   }
 
   private static House withBoards(House h, int... feet) {

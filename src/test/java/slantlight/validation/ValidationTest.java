@@ -35,6 +35,9 @@ class ValidationTest {
           LevelChecks::all,
           BoardChecks::all,
           ScoreChecks::all,
+          ConvergenceChecks::all,
+          SunPlaceChecks::all,
+          SensitivityChecks::all,
           RemedyChecks::all);
 
   @TestFactory
