@@ -1,21 +1,29 @@
 package slantlight.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.light.Basis;
+import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
+import slantlight.scene.Distribution;
 import slantlight.scene.House;
 import slantlight.scene.Paint;
 import slantlight.scene.Sheen;
+import slantlight.scene.Site;
 import slantlight.sight.Coating;
+import slantlight.sky.SkyState;
+import slantlight.sky.Weather;
 import slantlight.units.Progress;
 
 /** A year made of ingredients against the same moments lit whole. */
@@ -24,6 +32,8 @@ class IngredientsTest {
 
   /** Three metres in from the glass, and beside its end. */
   private static final double[][] PLACES = {{3, 3}, {5.5, 1}};
+
+  private static final SkyState DARK = new SkyState(Vec3.DOWN, 0, (x, y, z) -> 0, 0, 0, Double.NaN);
 
   @Test
   void cookedMomentsAgreeWithWholeOnes() {
@@ -45,6 +55,59 @@ class IngredientsTest {
       YearScan scan = new YearScan(basis, light.beams(List.of(sample)), Map.of(), year);
       compare(basis, scan.kitchen(0), year, kernel);
     }
+  }
+
+  /** Snow in winter, grass in summer, a lamp after dark: every kind of state, cooked or whole. */
+  @Test
+  void groundOfTheMonthOvercastAndLampsAreCookedIn() {
+    List<Double> ground = List.of(0.8, 0.8, 0.5, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.3, 0.6);
+    House room =
+        Variants.lamps(
+            ROOM.withSite(onGround(ROOM.site(), ground)),
+            Variants.lamp("room", new Vec3(3, 4, 2), Vec3.DOWN, Distribution.Named.BARE, 800));
+    Transport light = Transport.of(room, TransportOptions.DEFAULT, Progress.NONE);
+    ScoreOptions options = ScoreOptions.standard().withDays(List.of(20, 75, 172)).withStep(120);
+    LitYear year = LitYear.of(room, options);
+    Frame frame = new Frame(new Vec3(3, 3, 2.749), Vec3.EAST, Vec3.NORTH.times(-1), Vec3.DOWN);
+    SamplePoint sample = new SamplePoint(frame, "room");
+    FollowedPoint point = new FollowedPoint(sample, room.eyes());
+    Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
+    ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
+    Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
+    YearScan scan = new YearScan(basis, light.beams(List.of(sample)), Map.of(), year);
+    Ingredients.Kitchen kitchen = scan.kitchen(0);
+    Set<Object> kinds = new HashSet<>();
+    for (int s = 0; s < year.states(); s++) {
+      LightState state = year.light(s);
+      boolean night = year.clear(s) && year.beam(s) == 0 && state.lampShares().get(0) == 1;
+      kinds.add(night ? "night" : year.weather(s));
+      // A night is as dark as after twilight: its lamps alone.
+      LightState asked = night ? new LightState(DARK, state.lampShares()) : state;
+      float[][] whole = new float[kernel.rows()][1];
+      basis.evaluate(0, basis.block(List.of(asked)), whole);
+      float[][] cooked = new float[kernel.rows()][1];
+      kitchen.cook(year.menu(), s, s + 1, cooked, 0, cooked.length);
+      double scale = whole[kernel.illuminance()][0];
+      assertThat(scale).isPositive();
+      for (int r : new int[] {kernel.illuminance(), kernel.lightAcross(), kernel.lightAlong()}) {
+        assertThat((double) cooked[r][0])
+            .as("row %s of state %s, %s", r, s, year.when(s))
+            .isCloseTo(whole[r][0], within(0.012 * scale));
+      }
+    }
+    assertThat(kinds).containsExactlyInAnyOrder("night", Weather.CLEAR, Weather.OVERCAST);
+  }
+
+  private static Site onGround(Site s, List<Double> ground) {
+    return new Site(
+        s.latitudeDeg(),
+        s.longitudeDeg(),
+        s.zone(),
+        s.elevation(),
+        ground,
+        s.haze(),
+        s.clearShare(),
+        s.skyline());
   }
 
   private static void compare(
