@@ -78,10 +78,53 @@ class PointTraceTest {
           .as("level %s", level + 3)
           .isCloseTo(expected, within(0.015 * expected));
       assertThat(own[level]).isEqualTo(showing[level][0]);
+      raisesOnlyWhatIsLess(trace(optics, kernel, grazingDeg > 0 ? 0.2 : 0), showing, level);
     }
     assertThat(worst.state()).isZero();
     assertThat(worst.eye()).isZero();
     assertThat(worst.showing()).isEqualTo(own[1]);
+  }
+
+  /** Known to show a little more at all levels but one, where it is known to show a little less. */
+  private static void raisesOnlyWhatIsLess(PointTrace trace, float[][] showing, int less) {
+    float[][] known = new float[3][1];
+    for (int level = 0; level < 3; level++) {
+      known[level][0] = (level == less ? 0.99f : 1.01f) * showing[level][0];
+    }
+    float[] own = {known[0][0], known[1][0], known[2][0]};
+    trace.follow(known, own);
+    for (int level = 0; level < 3; level++) {
+      assertThat(known[level][0])
+          .isEqualTo(level == less ? showing[level][0] : 1.01f * showing[level][0]);
+    }
+  }
+
+  /** A beam knows nothing of north or up: a surface turned about it shows the same. */
+  @ParameterizedTest
+  @CsvSource({"20", "2"})
+  void turningTheSurfaceAboutTheBeamChangesNothing(double grazingDeg) {
+    float first = 0;
+    for (int k = 0; k < 8; k++) {
+      Frame f = frame(Math.toRadians(grazingDeg), 0.3);
+      double a = k * Math.PI / 4;
+      Frame turned = new Frame(f.origin(), about(f.u(), a), about(f.v(), a), about(f.n(), a));
+      FollowedPoint point = point(turned, eye(turned, 0.2, 0.4, 1.5));
+      ReliefKernel kernel = ReliefKernel.of(point, new Paint(0.5, Sheen.SATIN), TABLE, false);
+      PointOptics optics = new PointOptics(point, kernel, TABLE, RIDGES, Lean.U, EyeModel.STANDARD);
+      Ingredients.Kitchen dark = Ingredients.Kitchen.plain(new float[1][kernel.rows()]);
+      float[][] showing = new float[3][1];
+      new PointTrace(optics, new Fixed(0.3), 0, MOMENT, dark).follow(showing, new float[3]);
+      assertThat(showing[1][0]).isPositive();
+      first = k == 0 ? showing[1][0] : first;
+      assertThat(showing[1][0]).isCloseTo(first, within(1e-3f * first));
+    }
+  }
+
+  /** Turned about the direction to the sun (Rodrigues 1840). */
+  private static Vec3 about(Vec3 d, double angle) {
+    return d.times(Math.cos(angle))
+        .plus(SUN.cross(d).times(Math.sin(angle)))
+        .plus(SUN.times(SUN.dot(d) * (1 - Math.cos(angle))));
   }
 
   /** A joint along u is a joint along v in a frame turned a quarter. */
