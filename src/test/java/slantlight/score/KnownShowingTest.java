@@ -81,9 +81,22 @@ class KnownShowingTest {
       }
     }
     assertThat(found).isGreaterThan(60);
+    // Others may show five times as much in every state: the point's own worst is its own.
+    float[][] others = new float[3][year.states()];
+    for (int level = 0; level < 3; level++) {
+      for (int s = 0; s < year.states(); s++) {
+        others[level][s] = 5 * exact[level][s];
+      }
+    }
+    float[] still = new float[3];
+    new PointTrace(optics, beams, 0, year, kitchen).follow(others, still);
+    assertThat(still).containsExactly(most);
   }
 
-  /** Half as much again as is shown, but for the first or the last state of a run at one level. */
+  /**
+   * Five times what is shown, so that runs are ruled out, but a little less for the first or the
+   * last state of a run at one level.
+   */
   private static float[][] known(Ingredients.Menu menu, float[][] exact) {
     float[][] out = new float[3][exact[0].length];
     for (int run = 0; run < menu.runs(); run++) {
@@ -91,11 +104,11 @@ class KnownShowingTest {
       int to = menu.start(run + 1);
       for (int level = 0; level < 3; level++) {
         for (int s = from; s < to; s++) {
-          out[level][s] = 1.5f * exact[level][s];
+          out[level][s] = 5 * exact[level][s];
         }
         if (run % 4 == level) {
           int low = run % 8 < 4 ? from : to - 1;
-          out[level][low] = 0.98f * exact[level][low];
+          out[level][low] = 0.998f * exact[level][low];
         }
       }
     }

@@ -39,7 +39,7 @@ class PointOpticsTest {
   /** Gains at levels 3 to 5 are those of the eye's model at the ridge's frequencies. */
   @Test
   void gainsAreTheEyesAtTheRidgesWidths() {
-    for (double luminance : new double[] {3, 40, 900}) {
+    for (double luminance : new double[] {0.05, 3, 40, 900}) {
       hold(JointKind.BUTT, Lean.U, luminance, EyeModel.STANDARD);
     }
   }
