@@ -363,30 +363,12 @@ final class Ingredients {
       float v1 = t[2 * n * node[1] + n + row];
       float v2 = t[2 * n * node[2] + n + row];
       float v3 = t[2 * n * node[3] + n + row];
-      four(out, size, amount, 0, from, s0, s1, s2, s3);
-      addFour(out, size, amount, 4, from, v0, v1, v2, v3);
+      Arrays.fill(out, 0, size, 0);
+      add(out, size, amount, 0, from, s0, s1, s2, s3);
+      add(out, size, amount, 4, from, v0, v1, v2, v3);
     }
 
-    private static void four(
-        float[] out,
-        int size,
-        float[][] amount,
-        int first,
-        int from,
-        float k0,
-        float k1,
-        float k2,
-        float k3) {
-      float[] a = amount[first];
-      float[] b = amount[first + 1];
-      float[] c = amount[first + 2];
-      float[] d = amount[first + 3];
-      for (int m = 0; m < size; m++) {
-        out[m] = (k0 * a[from + m] + k1 * b[from + m]) + (k2 * c[from + m] + k3 * d[from + m]);
-      }
-    }
-
-    private static void addFour(
+    private static void add(
         float[] out,
         int size,
         float[][] amount,

@@ -49,9 +49,9 @@ public final class JointMoments {
   /**
    * Showing at level 4 at a moment.
    *
-   * <p>The light of the moment is taken whole. The year interpolates between places of the sun,
-   * which moves light by 0.1 % on average but may put a showing beside a patch of sun off by 5 %; a
-   * year's peak and the showing at its moment differ by as much.
+   * <p>Sky, ground and lamps are those of the moment; sunlight bounced inside is interpolated
+   * between places of the sun, as it is for the year, so a showing beside a patch of sun has the
+   * year's error (docs/limits.md).
    *
    * @return by joint id, at the places of {@link JointScore#profile}; 0 where no eye sees it
    */

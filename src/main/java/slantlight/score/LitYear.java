@@ -105,7 +105,7 @@ final class LitYear {
     return new LitYear(house, options, Optional.empty());
   }
 
-  /** One moment of a year, its light taken whole instead of made of ingredients. */
+  /** One moment of a year, its sources asked of the basis instead of made of ingredients. */
   static LitYear at(House house, ScoreOptions options, ZonedDateTime at, Weather weather) {
     return new LitYear(house, options, Optional.of(new Moment(at, weather)));
   }
