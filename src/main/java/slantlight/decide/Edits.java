@@ -40,26 +40,4 @@ final class Edits {
   static House unlit(House h) {
     return h.withLamps(h.lamps().stream().map(l -> l.withOn(List.of())).toList());
   }
-
-  /**
-   * One room by itself, its passages open to darkness: enough to see what its own lamps do to its
-   * own surfaces, at a fraction of the work.
-   */
-  static House roomAlone(House h, String roomId) {
-    return new House(
-        h.name(),
-        h.note(),
-        h.site(),
-        h.rooms().stream().filter(r -> r.id().equals(roomId)).toList(),
-        h.surfaces().stream().filter(s -> s.roomId().equals(roomId)).toList(),
-        h.openings().stream()
-            .filter(o -> o.roomId().equals(roomId) && o.toRoomId().isEmpty())
-            .toList(),
-        h.lamps().stream().filter(l -> l.roomId().equals(roomId)).toList(),
-        h.outside(),
-        h.eyes().stream().filter(e -> e.roomId().equals(roomId)).toList(),
-        h.rates(),
-        h.prescribed(),
-        h.scale());
-  }
 }

@@ -263,7 +263,7 @@ final class HouseWideSearch {
 
   private Search search(Way way, double amount, SurfaceScore worst) {
     HouseWide change = way.by(amount);
-    SurfaceScore after = under(change, Edits.roomAlone(house, roomOf(worst)), worst);
+    SurfaceScore after = under(change, house.alone(roomOf(worst)), worst);
     return new Search(change, Baseline.showing(house, after));
   }
 

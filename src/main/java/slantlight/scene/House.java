@@ -66,6 +66,26 @@ public record House(
     return shares;
   }
 
+  /**
+   * One room by itself: its doors stay shut and its passages open to darkness. Enough to see what
+   * its own lamps and windows do to its own surfaces, at a fraction of the work.
+   */
+  public House alone(String roomId) {
+    return new House(
+        name,
+        note,
+        site,
+        rooms.stream().filter(r -> r.id().equals(roomId)).toList(),
+        surfaces.stream().filter(s -> s.roomId().equals(roomId)).toList(),
+        openings.stream().filter(o -> o.roomId().equals(roomId) && o.toRoomId().isEmpty()).toList(),
+        lamps.stream().filter(l -> l.roomId().equals(roomId)).toList(),
+        outside,
+        eyes.stream().filter(e -> e.roomId().equals(roomId)).toList(),
+        rates,
+        prescribed,
+        scale);
+  }
+
   /** This house on another site. */
   public House withSite(Site newSite) {
     return new House(

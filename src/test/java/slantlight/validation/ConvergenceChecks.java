@@ -66,7 +66,7 @@ final class ConvergenceChecks {
                 Map.of(MESH, 0.05, GROUPS, 0.05, POINTS, 0.1)),
             new Room(
                 "bedroom of the lake house, alone",
-                Rooms.alone(Rooms.scene("lake-house"), "bedroom"),
+                Rooms.scene("lake-house").alone("bedroom"),
                 List.of("bedroom/ceiling", "bedroom/wall-north", "bedroom/wall-east"),
                 Map.of(POINTS, 0.1)));
     List<Check> out = new ArrayList<>();

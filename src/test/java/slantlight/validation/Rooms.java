@@ -29,25 +29,6 @@ final class Rooms {
     return ((Read.Ok) SceneReader.read(Path.of("scenes", name + ".json"))).house();
   }
 
-  /** One room of a house without the others: its doors stay shut, its passages become wall. */
-  static House alone(House h, String roomId) {
-    return new House(
-        h.name(),
-        h.note(),
-        h.site(),
-        h.rooms().stream().filter(r -> r.id().equals(roomId)).toList(),
-        h.surfaces().stream().filter(s -> s.roomId().equals(roomId)).toList(),
-        h.openings().stream()
-            .filter(o -> o.roomId().equals(roomId) && o.toRoomId().isEmpty())
-            .toList(),
-        h.lamps().stream().filter(l -> l.roomId().equals(roomId)).toList(),
-        h.outside(),
-        h.eyes().stream().filter(e -> e.roomId().equals(roomId)).toList(),
-        h.rates(),
-        h.prescribed(),
-        h.scale());
-  }
-
   /**
    * A house whose light stands still as it is at one moment of clear weather: the sun is traced
    * where it is, not interpolated between places on a grid.

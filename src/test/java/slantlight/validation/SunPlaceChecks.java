@@ -52,7 +52,7 @@ final class SunPlaceChecks {
     House lake = Rooms.scene("lake-house");
     Off rooms = new Off(new ArrayList<>(), new ArrayList<>());
     for (String room : List.of("laundry", "garage")) {
-      rooms.add(off(Rooms.alone(lake, room)));
+      rooms.add(off(lake.alone(room)));
     }
     Off one = off(Rooms.scene("one-room"));
     return List.of(
