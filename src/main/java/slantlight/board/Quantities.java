@@ -29,6 +29,7 @@ public record Quantities(
 
   /** Share of the bought area that is cut away, 0 to 1. */
   public double waste() {
-    return boardArea == 0 ? 0 : 1 - netArea / boardArea;
+    // Two areas that are equal but for rounding must not print as a waste of -0 %.
+    return boardArea == 0 ? 0 : Math.max(0, 1 - netArea / boardArea);
   }
 }

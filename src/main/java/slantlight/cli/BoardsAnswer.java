@@ -98,7 +98,7 @@ final class BoardsAnswer {
   }
 
   private static String percent(double share) {
-    return Math.max(0, Math.round(share * 100)) + " %";
+    return Math.round(share * 100) + " %";
   }
 
   private void printNotes(PrintWriter out, int width) {

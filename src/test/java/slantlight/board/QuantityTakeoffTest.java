@@ -8,6 +8,8 @@ import static slantlight.board.Boards.IN;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Face;
@@ -15,6 +17,7 @@ import slantlight.geom.Frame;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.scene.BoardRun;
+import slantlight.scene.BoardSize;
 import slantlight.scene.Framing;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
@@ -40,6 +43,14 @@ class QuantityTakeoffTest {
     assertThat(sum.tape()).isCloseTo(joints + corners, within(1e-9));
     assertThat(sum.cornerBead()).isZero();
     assertThat(sum.waste()).isBetween(0.0, 0.3);
+  }
+
+  @Test
+  void boardsThatFitButForRoundingWasteNothing() {
+    double area = 12 * FT * 4 * FT;
+    Map<BoardSize, Integer> one = Map.of(new BoardSize(4 * FT, 12 * FT), 1);
+    double waste = new Quantities(one, area * (1 + 1e-12), area, 0, 0, 0, 0).waste();
+    assertThat(String.format(Locale.ROOT, "%.0f %%", 100 * waste)).isEqualTo("0 %");
   }
 
   @Test
