@@ -11,7 +11,9 @@ import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
 import slantlight.light.SunBeams;
+import slantlight.light.Suns;
 import slantlight.scene.House;
+import slantlight.sky.SunGrid;
 import slantlight.units.Progress;
 
 /**
@@ -61,6 +63,11 @@ record FilmedLight(House house, LightModel bare, LightModel black, double tau)
   }
 
   @Override
+  public SunGrid sunGrid() {
+    return bare.sunGrid();
+  }
+
+  @Override
   public SunBeams beams(List<SamplePoint> points) {
     SunBeams a = bare.beams(points);
     SunBeams b = black.beams(points);
@@ -102,14 +109,26 @@ record FilmedLight(House house, LightModel bare, LightModel black, double tau)
     }
 
     @Override
+    public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
+      float[][] dark = new float[out.length][out[0].length];
+      bare.flecks(sample, suns, bundle, firstRow, out);
+      black.flecks(sample, suns, bundle, firstRow, dark);
+      mix(out, dark, out[0].length);
+    }
+
+    @Override
     public void evaluate(int sample, Block block, float[][] out) {
       Blocks blocks = (Blocks) block;
       int n = block.size();
       float[][] dark = new float[rows(sample)][n];
       bare.evaluate(sample, blocks.bare, out);
       black.evaluate(sample, blocks.black, dark);
+      mix(out, dark, n);
+    }
+
+    private void mix(float[][] out, float[][] dark, int size) {
       for (int r = 0; r < dark.length; r++) {
-        for (int m = 0; m < n; m++) {
+        for (int m = 0; m < size; m++) {
           out[r][m] = tau * out[r][m] + (1 - tau) * dark[r][m];
         }
       }

@@ -12,6 +12,7 @@ import slantlight.light.LightBehind;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
+import slantlight.light.Suns;
 import slantlight.scene.House;
 import slantlight.units.Progress;
 
@@ -80,6 +81,11 @@ public final class KeptLight extends LightBehind {
     @Override
     public Block block(List<LightState> states) {
       return any.block(states);
+    }
+
+    @Override
+    public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
+      source[sample].flecks(index[sample], suns, bundle, firstRow, out);
     }
 
     @Override

@@ -16,6 +16,18 @@ public interface Basis {
   Block block(List<LightState> states);
 
   /**
+   * By how much flecks of sun on the surfaces close to a sample, bounced once, send it more than
+   * light that is mixed of the four suns of the grid round each sun. What is mixed changes slowly
+   * with the sun but for these flecks.
+   *
+   * @param bundle of the suns
+   * @param firstRow the first row wanted
+   * @param out out[row - firstRow][sun - first sun of the bundle], for unit normal illuminance of
+   *     the sun; overwritten
+   */
+  void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out);
+
+  /**
    * Values of a sample's rows at the moments of a block.
    *
    * @param out out[row][moment], overwritten

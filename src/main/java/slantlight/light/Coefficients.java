@@ -1,15 +1,19 @@
 package slantlight.light;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import slantlight.geom.Vec3;
 import slantlight.sky.SkyState;
 
 /**
  * A {@link Basis} held as plain arrays: the year of a sample is a dense product over sky, ground
- * and lamps, and a four-point gather over the sun's grid.
+ * and lamps, a four-point gather over the sun's grid, and the flecks of sun close by.
  */
 final class Coefficients implements Basis {
   private final Columns columns;
+  private final SunFlecks flecks;
   private final Sample[] samples;
 
   /**
@@ -18,9 +22,10 @@ final class Coefficients implements Basis {
    * @param used dense columns that matter, ascending
    * @param dense by used column, then row
    * @param sun by group, then node, then row; null for a group that sends nothing
+   * @param close flecks that are followed sun by sun
    */
-  record Sample(int rows, int[] used, float[] dense, float[][] sun) {
-    static Sample of(float[][] rows, Columns columns) {
+  record Sample(int rows, int[] used, float[] dense, float[][] sun, BouncedRows.Close close) {
+    static Sample of(float[][] rows, BouncedRows.Close close, Columns columns) {
       int[] used = new int[columns.dense];
       int n = 0;
       for (int c = 0; c < columns.dense; c++) {
@@ -47,7 +52,7 @@ final class Coefficients implements Basis {
           }
         }
       }
-      return new Sample(rows.length, used, dense, sun);
+      return new Sample(rows.length, used, dense, sun, close);
     }
 
     private static boolean matters(float[][] rows, int from, int to) {
@@ -62,8 +67,9 @@ final class Coefficients implements Basis {
     }
   }
 
-  Coefficients(Columns columns, Sample[] samples) {
+  Coefficients(Columns columns, SunFlecks flecks, Sample[] samples) {
     this.columns = columns;
+    this.flecks = flecks;
     this.samples = samples;
   }
 
@@ -91,6 +97,9 @@ final class Coefficients implements Basis {
    * @param general reflectance of general ground by state
    * @param fixed 1 by state, or 0 where the luminance of ground is stated
    * @param runEnd state after the last of each run of states that share nodes and ground
+   * @param suns that stand between those of the grid; none is null
+   * @param sunOf by state: its place in {@code suns}, or -1
+   * @param lux illuminance of each state's sun, square to it
    */
   private record Sources(
       int size,
@@ -99,7 +108,10 @@ final class Coefficients implements Basis {
       float[][] weight,
       float[] general,
       float[] fixed,
-      int[] runEnd)
+      int[] runEnd,
+      Suns suns,
+      int[] sunOf,
+      float[] lux)
       implements Block {}
 
   @Override
@@ -110,6 +122,9 @@ final class Coefficients implements Basis {
     float[][] weight = new float[4][n];
     float[] general = new float[n];
     float[] fixed = new float[n];
+    float[] lux = new float[n];
+    int[] sunOf = new int[n];
+    Map<Vec3, Integer> places = new LinkedHashMap<>();
     int[] idx = new int[4];
     float[] w = new float[4];
     for (int m = 0; m < n; m++) {
@@ -118,7 +133,12 @@ final class Coefficients implements Basis {
       SkyState sky = state.sky();
       general[m] = (float) Columns.generalFactor(sky);
       fixed[m] = (float) Columns.fixedFactor(sky);
+      lux[m] = (float) sky.sunNormalLux();
+      sunOf[m] = -1;
       if (sky.sunNormalLux() > 0 && sky.sun().z() > 0) {
+        if (!columns.standing.contains(sky.sun())) {
+          sunOf[m] = places.computeIfAbsent(sky.sun(), k -> places.size());
+        }
         columns.grid.weights(sky.sun(), idx, w);
         for (int k = 0; k < 4; k++) {
           node[k * n + m] = idx[k];
@@ -136,7 +156,9 @@ final class Coefficients implements Basis {
         }
       }
     }
-    return new Sources(n, dense, node, weight, general, fixed, runs(n, node, general, fixed));
+    int[] runEnd = runs(n, node, general, fixed);
+    Suns between = places.isEmpty() ? null : Suns.of(places.keySet());
+    return new Sources(n, dense, node, weight, general, fixed, runEnd, between, sunOf, lux);
   }
 
   private static int[] runs(int n, int[] node, float[] general, float[] fixed) {
@@ -163,6 +185,69 @@ final class Coefficients implements Basis {
     }
     dense(c, s, out);
     sun(c, s, out);
+    if (s.suns != null) {
+      addBetween(sample, s, out);
+    }
+  }
+
+  /** Adds what flecks bring under suns that do not stand in the grid. */
+  private void addBetween(int sample, Sources s, float[][] out) {
+    for (int bundle = 0; bundle < s.suns.bundles(); bundle++) {
+      int from = s.suns.start(bundle);
+      int to = s.suns.start(bundle + 1);
+      float[][] more = new float[samples[sample].rows][to - from];
+      flecks(sample, s.suns, bundle, 0, more);
+      for (int m = 0; m < s.size; m++) {
+        int sun = s.sunOf[m];
+        for (int r = 0; r < more.length && sun >= from && sun < to; r++) {
+          out[r][m] += s.lux[m] * more[r][sun - from];
+        }
+      }
+    }
+  }
+
+  @Override
+  public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
+    Sample c = samples[sample];
+    SunFlecks.Table table = flecks.under(suns);
+    int from = suns.start(bundle);
+    int size = suns.start(bundle + 1) - from;
+    for (int r = 0; r < out.length; r++) {
+      Arrays.fill(out[r], 0, size, 0);
+    }
+    for (int i = 0; i < size && c.close.atNodes().length > 0; i++) {
+      takeMixed(c, table, from + i, firstRow, i, out);
+    }
+    int[] starts = c.close.surfaceStart();
+    for (int k = 0; k + 1 < starts.length; k++) {
+      addNear(c, starts[k], starts[k + 1], table, bundle, firstRow, out);
+    }
+  }
+
+  /** Adds the flecks on the patches of one surface. */
+  private static void addNear(
+      Sample c, int from, int to, SunFlecks.Table table, int bundle, int firstRow, float[][] out) {
+    List<BouncedRows.Near> near = c.close.near();
+    SunFlecks.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle);
+    int first = table.suns().start(bundle);
+    for (int i = from; i < to && lit.length > 0; i++) {
+      SunFlecks.Lit here = lit[table.place(near.get(i).patch())];
+      if (!here.dark()) {
+        near.get(i).addTo(out, first, here, firstRow, c.rows);
+      }
+    }
+  }
+
+  /** Takes away what the four suns of the grid round a sun make instead. */
+  private static void takeMixed(
+      Sample c, SunFlecks.Table table, int sun, int firstRow, int at, float[][] out) {
+    for (int k = 0; k < 4; k++) {
+      int place = c.close.place()[table.node(sun, k)];
+      float weight = table.weight(sun, k);
+      for (int r = 0; r < out.length && place >= 0 && weight != 0; r++) {
+        out[r][at] -= weight * c.close.atNodes()[place * c.rows + firstRow + r];
+      }
+    }
   }
 
   private static void dense(Sample c, Sources s, float[][] out) {

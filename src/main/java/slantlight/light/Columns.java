@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import slantlight.geom.Vec3;
 import slantlight.sky.SkyState;
@@ -55,6 +56,12 @@ final class Columns {
   /** Unit vectors of the nodes: x, y and z of each in turn. */
   final double[] suns;
 
+  /** The nodes once more. */
+  final Suns nodeSuns;
+
+  /** The nodes as a set. */
+  final Set<Vec3> standing;
+
   final int dense;
   final int total;
 
@@ -63,6 +70,8 @@ final class Columns {
     this.grid = grid;
     this.nodes = grid.nodes();
     this.suns = nodes.stream().flatMapToDouble(d -> DoubleStream.of(d.x(), d.y(), d.z())).toArray();
+    this.standing = Set.copyOf(nodes);
+    this.nodeSuns = Suns.of(nodes);
     this.dense = LAMPS + lamps;
     this.total = dense + GROUPS * nodes.size();
   }

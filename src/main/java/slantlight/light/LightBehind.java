@@ -3,6 +3,7 @@ package slantlight.light;
 import java.util.List;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
+import slantlight.sky.SunGrid;
 import slantlight.units.Progress;
 
 /** A light that answers as another does, in all but what is overridden. */
@@ -37,6 +38,11 @@ public abstract class LightBehind implements LightModel {
   @Override
   public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
     return light.basis(points, kernels, progress);
+  }
+
+  @Override
+  public SunGrid sunGrid() {
+    return light.sunGrid();
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
+import slantlight.sky.SunGrid;
 import slantlight.units.Progress;
 
 /**
@@ -43,6 +44,9 @@ public interface LightModel {
   default Optional<LightModel> changed(House other) {
     return Optional.empty();
   }
+
+  /** Suns between which the responses of a {@link Basis} are mixed, flecks of sun apart. */
+  SunGrid sunGrid();
 
   /** Tests of the sun's own beam at the given points. */
   SunBeams beams(List<SamplePoint> points);

@@ -99,6 +99,14 @@ final class Outdoors {
     return shell.any(x, y, z, dx, dy, dz, 1e-4, FAR) < 0;
   }
 
+  /** What of each face outside lies beyond the plane of an opening's glass. */
+  Shade[] before(Aperture a) {
+    return faces.stream()
+        .map(f -> Shade.of(a, f))
+        .filter(s -> s.corners().length > 0)
+        .toArray(Shade[]::new);
+  }
+
   /** What a ray from outside a window meets; see {@link View}. */
   void look(double x, double y, double z, double dx, double dy, double dz, View view) {
     view.clear();

@@ -48,6 +48,47 @@ final class Product {
     }
   }
 
+  /**
+   * Adds scaled arrays to three sums at a place in them. Code of its own, for arrays of a few dozen
+   * places: see {@link #addRun}.
+   *
+   * @param at place in the sums of the first place of the terms
+   * @param factors of term i in row r at {@code first + i * stride + r}
+   */
+  static void addShort(
+      float[][] sums, int row, int at, float[][] terms, float[] factors, int first, int stride) {
+    float[] s0 = sums[row];
+    float[] s1 = sums[row + 1];
+    float[] s2 = sums[row + 2];
+    for (int i = 0, k = first; i < terms.length; i++, k += stride) {
+      shortThree(s0, s1, s2, at, terms[i], factors[k], factors[k + 1], factors[k + 2]);
+    }
+  }
+
+  private static void shortThree(
+      float[] s0, float[] s1, float[] s2, int at, float[] a, float k0, float k1, float k2) {
+    for (int m = 0; m < a.length; m++) {
+      float x = a[m];
+      s0[at + m] = Math.fma(k0, x, s0[at + m]);
+      s1[at + m] = Math.fma(k1, x, s1[at + m]);
+      s2[at + m] = Math.fma(k2, x, s2[at + m]);
+    }
+  }
+
+  /** The same for one sum. */
+  static void addShort(
+      float[] sum, int at, float[][] terms, float[] factors, int first, int stride) {
+    for (int i = 0, k = first; i < terms.length; i++, k += stride) {
+      shortOne(sum, at, terms[i], factors[k]);
+    }
+  }
+
+  private static void shortOne(float[] sum, int at, float[] a, float ka) {
+    for (int m = 0; m < a.length; m++) {
+      sum[at + m] = Math.fma(ka, a[m], sum[at + m]);
+    }
+  }
+
   private static void two(
       float[] s0,
       float[] s1,

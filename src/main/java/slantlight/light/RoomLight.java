@@ -13,17 +13,25 @@ final class RoomLight {
   final Exchange exchange;
   private final Columns columns;
   private final Interior interior;
-  private final SunPatch sunPatch;
-  private final SunGrain grains;
+  private final SunFlecks flecks;
   private final Exposure[] exposures;
 
   /** Openings whose light reaches a patch. */
   private final Outlook[][] outlooks;
 
-  /** Total illuminance by patch and column, lx per unit source. */
+  /** Illuminance by the beam of each sun of the grid, by patch; null where none ever comes. */
+  private final float[][] beams;
+
+  /** Patches on which the sun may shine at some time of the year. */
+  private final boolean[] shines;
+
+  /**
+   * Illuminance by patch and column, lx per unit source: all light but the beam of the sun, which
+   * is elsewhere by the next sun of the grid.
+   */
   private final float[][] light;
 
-  /** Area mean of {@link #light} over each group. */
+  /** Total illuminance by group and column, its mean over the group's area. */
   private final float[][] groupLight;
 
   /** Direct illuminance by patch and column, lx per unit source. */
@@ -34,7 +42,7 @@ final class RoomLight {
    *
    * @param mesh of the house's surfaces
    * @param exchange between them
-   * @param sunEdge edge of the grains of sunlight on a patch, m
+   * @param sunEdge edge of the parts of a patch among which the sun's beam is told apart, m
    */
   RoomLight(
       Mesh mesh,
@@ -50,11 +58,12 @@ final class RoomLight {
     this.exchange = exchange;
     this.columns = columns;
     this.interior = interior;
-    sunPatch = new SunPatch(beam);
     int n = mesh.patches.size();
-    grains = new SunGrain(beam, columns, sunEdge, n);
     exposures = new Exposure[n];
     outlooks = new Outlook[n][];
+    flecks = new SunFlecks(mesh, outlooks, beam, sunEdge, columns.grid);
+    beams = new float[n][];
+    shines = new boolean[n];
     light = new float[n][];
     directLight = new float[n][];
     Tally tally = new Tally("light on the inside surfaces", n, progress);
@@ -63,9 +72,14 @@ final class RoomLight {
         .forEach(
             i -> {
               exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
-              light[i] = direct(i);
-              directLight[i] = light[i].clone();
               tally.one();
+            });
+    IntStream.range(0, n)
+        .parallel()
+        .forEach(
+            i -> {
+              directLight[i] = direct(i);
+              light[i] = directLight[i].clone();
             });
     progress.at("light bounced inside", 0);
     groupLight = bounced();
@@ -82,8 +96,9 @@ final class RoomLight {
     this.exchange = exchange;
     columns = like.columns;
     interior = like.interior;
-    sunPatch = like.sunPatch;
-    grains = like.grains;
+    flecks = like.flecks;
+    beams = like.beams;
+    shines = like.shines;
     exposures = like.exposures;
     outlooks = like.outlooks;
     directLight = like.directLight;
@@ -99,11 +114,17 @@ final class RoomLight {
     return new RoomLight(this, repainted, exchange.on(repainted));
   }
 
-  /** Adds all bounces to {@link #light}; its mean over each group. */
+  /** Adds all bounces to {@link #light} and takes the beam off; the mean before over each group. */
   private float[][] bounced() {
     exchange.solve(light);
     float[][] means = new float[mesh.groups][];
     IntStream.range(0, mesh.groups).parallel().forEach(g -> means[g] = mean(g, light));
+    int first = columns.sun(Columns.INSIDE);
+    for (int i = 0; i < light.length; i++) {
+      for (int k = 0; beams[i] != null && k < beams[i].length; k++) {
+        light[i][first + k] = Math.max(0, light[i][first + k] - beams[i][k]);
+      }
+    }
     return means;
   }
 
@@ -146,16 +167,35 @@ final class RoomLight {
     float[][] out = new float[1][columns.total];
     exposures[i].addTo(out, columns);
     int first = columns.sun(Columns.INSIDE);
-    float[] beams = new float[columns.nodes.size()];
-    boolean any = false;
-    for (int k = 0; k < beams.length; k++) {
-      beams[k] =
-          (float) sunPatch.illuminance(mesh.patches.get(i), outlooks[i], columns.nodes.get(k));
-      out[0][first + k] += beams[k];
-      any |= beams[k] > 0;
+    SunFlecks.Table atNodes = flecks.under(columns.nodeSuns);
+    for (int bundle = 0; bundle < columns.nodeSuns.bundles(); bundle++) {
+      SunFlecks.Lit lit = atNodes.of(i, bundle);
+      if (!lit.dark()) {
+        beams[i] = beams[i] == null ? new float[columns.nodes.size()] : beams[i];
+        for (int k = 0; k < lit.mean().length; k++) {
+          beams[i][lit.first() + k] = lit.mean()[k];
+          out[0][first + lit.first() + k] += lit.mean()[k];
+        }
+      }
     }
-    grains.mean(i, any ? beams : null);
+    shines[i] = beams[i] != null || mayShine(mesh.patches.get(i), outlooks[i]);
     return out[0];
+  }
+
+  /** Suns of the grid stand no farther than this from others, as a sine with a margin. */
+  private static final double NEXT = 0.2;
+
+  private boolean mayShine(Patch patch, Outlook[] from) {
+    for (Vec3 sun : columns.nodes) {
+      if (sun.dot(patch.normal()) > -NEXT) {
+        for (Outlook o : from) {
+          if (o.aperture().cloth == null && sun.dot(o.aperture().frame.n()) < NEXT) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   private float[] mean(int g, float[][] by) {
@@ -166,19 +206,22 @@ final class RoomLight {
     return out;
   }
 
-  /** Illuminance by column of a patch, or of a whole group when the patch is -1. */
+  /**
+   * Illuminance by column of a patch, the sun's beam on it left out, or of a whole group when the
+   * patch is -1, the beam included.
+   */
   float[] response(int group, int patch) {
     return patch < 0 ? groupLight[group] : light[patch];
   }
 
-  /** How the sun's beam is spread over a patch. */
-  SunGrain.Grain grain(int patch) {
-    return grains.of(mesh.patches.get(patch));
+  /** Where the sun's beam lies on the patches. */
+  SunFlecks flecks() {
+    return flecks;
   }
 
-  /** Parts of a patch's grain that a piece of the patch covers. */
-  int[] covered(int patch, double[] box) {
-    return grains.covered(mesh.patches.get(patch), box);
+  /** False when the sun's beam never comes to a patch. */
+  boolean mayShine(int patch) {
+    return shines[patch];
   }
 
   double reflectance(int group) {
@@ -209,8 +252,8 @@ final class RoomLight {
               i -> {
                 double[] groups = new double[Columns.GROUPS];
                 exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
-                groups[Columns.INSIDE] +=
-                    sunPatch.illuminance(mesh.patches.get(i), outlooks[i], state.sky().sun());
+                SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), i);
+                groups[Columns.INSIDE] += fleck == null ? 0 : fleck.mean();
                 bySun[i][0] =
                     (float)
                         (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
@@ -245,7 +288,7 @@ final class RoomLight {
     private final double[] factors;
     private final boolean shines;
     private final Map<OutsideCell, Double> luminances = new ConcurrentHashMap<>();
-    private final Map<Integer, float[]> grain = new ConcurrentHashMap<>();
+    private final Map<Integer, float[]> fleck = new ConcurrentHashMap<>();
     private volatile Inside solved;
 
     private Moment(LightState state) {
@@ -287,8 +330,8 @@ final class RoomLight {
     double luminance(int group, int patch, double[] box) {
       double lux = patch < 0 ? inside().groupMeans[group] : inside().total[patch];
       if (box != null && shines) {
-        float[] above = grain.computeIfAbsent(patch, this::above);
-        int[] covered = covered(patch, box);
+        float[] above = fleck.computeIfAbsent(patch, this::above);
+        int[] covered = flecks.covered(patch, box);
         for (int k = 0; k < covered.length && above.length > 0; k++) {
           lux += factors[0] * above[covered[k]] / covered.length;
         }
@@ -296,11 +339,14 @@ final class RoomLight {
       return Math.max(0, lux) * reflectance(group) / Math.PI;
     }
 
+    /** What the beam lays on each part above the patch's mean; empty when it lays none. */
     private float[] above(int index) {
-      Patch patch = mesh.patches.get(index);
-      double mean = sunPatch.illuminance(patch, outlooks[index], state.sky().sun());
-      float[] above = mean > 0 ? grains.above(patch, mean, state.sky().sun()) : null;
-      return above == null ? new float[0] : above;
+      SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), index);
+      float[] above = fleck == null ? new float[0] : fleck.parts();
+      for (int q = 0; q < above.length; q++) {
+        above[q] -= fleck.mean();
+      }
+      return above;
     }
 
     /** Luminance of something outside, cd/m2. */

@@ -272,14 +272,14 @@ public final class Transport implements LightModel {
         .parallel()
         .forEach(
             i -> {
-              samples[i] = Coefficients.Sample.of(rows(points.get(i), kernels.get(i)), columns);
+              samples[i] = sample(points.get(i), kernels.get(i));
               tally.one();
             });
-    return new Coefficients(columns, samples);
+    return new Coefficients(columns, rooms.flecks(), samples);
   }
 
   /** Responses of one sample's rows to every unit source. */
-  private float[][] rows(SamplePoint at, Kernel kernel) {
+  private Coefficients.Sample sample(SamplePoint at, Kernel kernel) {
     int count = kernel.rows();
     float[][] out = new float[count][columns.total];
     Exposure exposure = new Exposure(count, columns.lamps);
@@ -305,7 +305,9 @@ public final class Transport implements LightModel {
           exposure.addLamp(lamp, w, lux);
         });
     exposure.addTo(out, columns);
-    BouncedRows bounced = new BouncedRows(out, columns.sun(Columns.INSIDE));
+    SunFlecks flecks = rooms.flecks();
+    BouncedRows bounced =
+        new BouncedRows(out, flecks.under(columns.nodeSuns), columns.sun(Columns.INSIDE));
     bounce.at(
         room,
         f.origin(),
@@ -317,13 +319,12 @@ public final class Transport implements LightModel {
           weigh(kernel, f, dx, dy, dz, w);
           double k = weight * rooms.reflectance(group) / Math.PI;
           bounced.add(rooms.response(group, patch), w, k);
-          SunGrain.Grain grain = box == null ? SunGrain.Grain.NONE : rooms.grain(patch);
-          if (!grain.none()) {
-            bounced.addGrain(grain, rooms.covered(patch, box), w, k);
+          if (patch >= 0 && rooms.mayShine(patch)) {
+            int[] parts = box == null ? null : flecks.covered(patch, box);
+            bounced.addFlecks(patch, flecks.side(patch), parts, w, k);
           }
         });
-    bounced.finish();
-    return out;
+    return Coefficients.Sample.of(out, bounced.finish(), columns);
   }
 
   private static void weigh(Kernel kernel, Frame f, double dx, double dy, double dz, double[] out) {
@@ -336,6 +337,11 @@ public final class Transport implements LightModel {
 
   private static double along(Vec3 axis, double dx, double dy, double dz) {
     return dx * axis.x() + dy * axis.y() + dz * axis.z();
+  }
+
+  @Override
+  public SunGrid sunGrid() {
+    return columns.grid;
   }
 
   @Override

@@ -19,7 +19,8 @@ import slantlight.sky.Weather;
  *
  * <p>Light is linear in its sources, so a moment costs a handful of multiplications once each
  * ingredient is known. The beam and the vault are kept apart because their amounts change with the
- * sun's altitude much faster than their patterns do; only patterns are interpolated. Ground
+ * sun's altitude much faster than their patterns do; only patterns are interpolated. Those of
+ * flecks of sun close to a point move too fast for that, and are put right where it matters. Ground
  * reflectance enters linearly too: ingredients are computed for the year's darkest and brightest
  * ground and mixed.
  */
@@ -36,9 +37,12 @@ final class Ingredients {
   private final List<Double> grounds;
   private final List<List<Double>> lampSets = new ArrayList<>();
 
-  Ingredients(House house, SkyModel model) {
+  /**
+   * @param grid suns whose beam and vault are ingredients
+   */
+  Ingredients(House house, SkyModel model, SunGrid grid) {
     Site site = house.site();
-    grid = SunGrid.of(site.latitudeDeg());
+    this.grid = grid;
     darkest = Collections.min(site.groundReflectance());
     brightest = Collections.max(site.groundReflectance());
     grounds = site.groundReflectance().stream().distinct().toList();
@@ -116,8 +120,9 @@ final class Ingredients {
    * Rows of one point under every ingredient, made ready for cooking.
    *
    * @param rows [ingredient][row]
+   * @param dapple flecks close to the point
    */
-  Kitchen kitchen(float[][] rows) {
+  Kitchen kitchen(float[][] rows, Dapple dapple) {
     int n = rows[0].length;
     int nodes = grid.nodes().size();
     float[][] tables = new float[grounds.size()][];
@@ -136,7 +141,7 @@ final class Ingredients {
         }
       }
     }
-    return new Kitchen(tables, rows);
+    return new Kitchen(tables, rows, dapple);
   }
 
   /** What one state of light is made of. */
@@ -186,7 +191,7 @@ final class Ingredients {
     static final int LONGEST = 64;
 
     /** Runs of fewer states are not bounded. */
-    private static final int FEW = 4;
+    private static final int FEW = 1;
 
     private final List<Recipe> recipes;
 
@@ -267,6 +272,17 @@ final class Ingredients {
           };
     }
 
+    /** Starts of the runs, and the number of states. */
+    int[] starts() {
+      return runStart;
+    }
+
+    /** The run of a state. */
+    int runOf(int state) {
+      int i = Arrays.binarySearch(runStart, state);
+      return i < 0 ? -i - 2 : i;
+    }
+
     int runs() {
       return runStart.length - 1;
     }
@@ -289,15 +305,17 @@ final class Ingredients {
   static final class Kitchen {
     private final float[][] tables;
     private final float[][] rows;
+    private final Dapple dapple;
 
-    private Kitchen(float[][] tables, float[][] rows) {
+    private Kitchen(float[][] tables, float[][] rows, Dapple dapple) {
       this.tables = tables;
       this.rows = rows;
+      this.dapple = dapple;
     }
 
     /** A kitchen without a grid, for recipes of whole ingredients. */
     static Kitchen plain(float[][] rows) {
-      return new Kitchen(new float[0][], rows);
+      return new Kitchen(new float[0][], rows, null);
     }
 
     /**
@@ -328,6 +346,20 @@ final class Ingredients {
         for (int r = first; r < end; r++) {
           add(out[r], of[r], menu.extraAmount[k], from, size);
         }
+      }
+    }
+
+    /**
+     * Puts the flecks close by where the sun of each state of a run makes them. To be called after
+     * all of the run was cooked.
+     *
+     * @param out [row][state - first state of the run]
+     * @param first the first row wanted
+     * @param end the row after the last
+     */
+    void sharpen(Menu menu, int run, float[][] out, int first, int end) {
+      if (menu.recipes.get(menu.start(run)).ground >= 0) {
+        dapple.addTo(out, run, first, end);
       }
     }
 

@@ -11,12 +11,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import slantlight.geom.Vec3;
+import slantlight.light.Basis;
+import slantlight.light.LightModel;
 import slantlight.light.LightState;
+import slantlight.light.Suns;
 import slantlight.scene.House;
 import slantlight.scene.Site;
 import slantlight.sky.SkyModel;
 import slantlight.sky.SkyState;
 import slantlight.sky.Sun;
+import slantlight.sky.SunGrid;
 import slantlight.sky.SunPath;
 import slantlight.sky.Weather;
 
@@ -31,6 +35,12 @@ import slantlight.sky.Weather;
 final class LitYear {
   private static final double OVERCAST_BIN_DEG = 2.5;
 
+  /**
+   * Days whose suns at one time of the clock stand at most 0.8 degrees apart: a fleck moves by a
+   * third of what it moves in one step of ten minutes.
+   */
+  private static final int ALIKE_DAYS = 1;
+
   private final House house;
   private final SkyModel model;
   private final ScoreOptions options;
@@ -40,6 +50,8 @@ final class LitYear {
   private final Ingredients pantry;
   private final Ingredients.Menu menu;
   private final double[] suns;
+  private final Suns sunsOfFlecks;
+  private final int[] fleck;
   private final double[] beams;
   private final boolean[] clear;
 
@@ -70,7 +82,7 @@ final class LitYear {
     }
   }
 
-  private LitYear(House house, ScoreOptions options, Optional<Moment> only) {
+  private LitYear(House house, ScoreOptions options, SunGrid grid, Optional<Moment> only) {
     this.house = house;
     this.options = options;
     this.model = SkyModel.of(house.site());
@@ -81,7 +93,7 @@ final class LitYear {
       this.pantry = null;
       this.ingredients = List.of(prescribe());
     } else {
-      this.pantry = new Ingredients(house, model);
+      this.pantry = new Ingredients(house, model, grid);
       gather();
       sort();
       this.ingredients = pantry.states();
@@ -98,16 +110,24 @@ final class LitYear {
       beams[s] = states.get(s).beam;
       clear[s] = states.get(s).weather != Weather.OVERCAST;
     }
+    this.fleck = new int[states.size()];
+    this.sunsOfFlecks = chooseSuns();
   }
 
   /** Gathers the states of the options' days and step. */
+  static LitYear of(LightModel light, ScoreOptions options) {
+    return new LitYear(light.house(), options, light.sunGrid(), Optional.empty());
+  }
+
+  /** The same for the usual grid of suns. */
   static LitYear of(House house, ScoreOptions options) {
-    return new LitYear(house, options, Optional.empty());
+    SunGrid grid = SunGrid.of(house.site().latitudeDeg());
+    return new LitYear(house, options, grid, Optional.empty());
   }
 
   /** One moment of a year, its sources asked of the basis instead of made of ingredients. */
   static LitYear at(House house, ScoreOptions options, ZonedDateTime at, Weather weather) {
-    return new LitYear(house, options, Optional.of(new Moment(at, weather)));
+    return new LitYear(house, options, null, Optional.of(new Moment(at, weather)));
   }
 
   private record Moment(ZonedDateTime at, Weather weather) {}
@@ -126,13 +146,26 @@ final class LitYear {
     return menu;
   }
 
+  /** Suns whose flecks stand for those of all states, bundled by runs. */
+  Suns sunsOfFlecks() {
+    return sunsOfFlecks;
+  }
+
+  /** Place of a state's flecks among those of its run, or -1 where it sends no beam. */
+  int fleck(int s) {
+    return fleck[s];
+  }
+
   /**
    * A point's rows under each ingredient made ready for the recipes.
    *
    * @param rows [ingredient][row]
+   * @param sample of the basis that they come from
    */
-  Ingredients.Kitchen kitchen(float[][] rows) {
-    return pantry == null ? Ingredients.Kitchen.plain(rows) : pantry.kitchen(rows);
+  Ingredients.Kitchen kitchen(float[][] rows, Basis basis, int sample) {
+    return pantry == null
+        ? Ingredients.Kitchen.plain(rows)
+        : pantry.kitchen(rows, new Dapple(basis, sample, this));
   }
 
   /** Unit vectors toward the sun: x, y and z of each state in turn. */
@@ -263,6 +296,36 @@ final class LitYear {
   private Sun sunAt(ZonedDateTime at) {
     Site site = house.site();
     return SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
+  }
+
+  /** Chooses for each run the suns whose flecks stand for those of its states. */
+  private Suns chooseSuns() {
+    List<Integer> chosen = new ArrayList<>();
+    int[] starts = new int[menu.runs() + 1];
+    for (int run = 0; run < menu.runs(); run++) {
+      Map<List<Integer>, Integer> known = new HashMap<>();
+      for (int s = menu.start(run); s < menu.start(run + 1); s++) {
+        ZonedDateTime at = states.get(s).at;
+        List<Integer> time =
+            List.of(at.getDayOfYear() / ALIKE_DAYS, at.toLocalTime().toSecondOfDay());
+        int state = s;
+        fleck[s] =
+            beams[s] == 0
+                ? -1
+                : known.computeIfAbsent(
+                    time,
+                    k -> {
+                      chosen.add(state);
+                      return known.size();
+                    });
+      }
+      starts[run + 1] = chosen.size();
+    }
+    double[] out = new double[3 * chosen.size()];
+    for (int i = 0; i < chosen.size(); i++) {
+      System.arraycopy(suns, 3 * chosen.get(i), out, 3 * i, 3);
+    }
+    return new Suns(out, starts);
   }
 
   private int clear(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {

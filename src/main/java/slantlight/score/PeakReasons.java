@@ -149,11 +149,16 @@ final class PeakReasons {
   }
 
   private double[] rows(PointOptics optics, Ingredients.Kitchen kitchen, int state) {
+    Ingredients.Menu menu = year.menu();
+    int run = menu.runOf(state);
+    int from = menu.start(run);
+    int to = menu.start(run + 1);
     double[] rows = new double[optics.kernel().rows()];
-    float[][] mixed = new float[rows.length][1];
-    kitchen.cook(year.menu(), state, state + 1, mixed, 0, rows.length);
+    float[][] mixed = new float[rows.length][to - from];
+    kitchen.cook(menu, from, to, mixed, 0, rows.length);
+    kitchen.sharpen(menu, run, mixed, 0, rows.length);
     for (int r = 0; r < rows.length; r++) {
-      rows[r] = mixed[r][0];
+      rows[r] = mixed[r][state - from];
     }
     return rows;
   }

@@ -1,5 +1,7 @@
 package slantlight.score;
 
+import java.util.Arrays;
+
 /**
  * What runs of states can show of one point at most, told without following their states.
  *
@@ -14,6 +16,7 @@ final class RunBounds {
 
   private final PointOptics optics;
   private final int eyes;
+  private final int runs;
   private final float[] tilt;
   private final float[] step;
   private final float[] brightest;
@@ -21,11 +24,12 @@ final class RunBounds {
   RunBounds(PointOptics optics, Ingredients.Kitchen kitchen, Ingredients.Menu menu) {
     this.optics = optics;
     eyes = optics.eyes();
-    tilt = new float[eyes * menu.runs()];
+    runs = menu.runs();
+    tilt = new float[eyes * runs];
     step = new float[tilt.length];
     brightest = new float[tilt.length];
     float[] rows = new float[optics.kernel().judged()];
-    for (int run = 0; run < menu.runs(); run++) {
+    for (int run = 0; run < runs; run++) {
       int corners = menu.corners(run);
       for (int c = 0; c < corners; c++) {
         kitchen.corner(menu, run, c, rows);
@@ -64,17 +68,19 @@ final class RunBounds {
     return ROUNDING * (tilt[i] * relief + step[i] * mismatch);
   }
 
-  /** The run that can show most at level 4 of those that are bounded, or 0. */
-  int mostPromising() {
-    int best = 0;
-    float most = 0;
-    for (int i = 0; i < tilt.length; i++) {
-      float m = most(i / eyes, i % eyes, 1);
-      if (m > most && m < Float.POSITIVE_INFINITY) {
-        most = m;
-        best = i / eyes;
+  /** All runs, the one that can show most at level 4 first; those without a bound come last. */
+  int[] mostPromisingFirst() {
+    long[] keys = new long[runs];
+    for (int run = 0; run < keys.length; run++) {
+      float most = 0;
+      for (int eye = 0; eye < eyes; eye++) {
+        most = Math.max(most, most(run, eye, 1));
       }
+      float rank = most < Float.POSITIVE_INFINITY ? most : 0;
+      // The bits of floats that are not negative are in the order of the floats.
+      keys[run] = (long) -Float.floatToIntBits(rank) << 32 | run;
     }
-    return best;
+    Arrays.sort(keys);
+    return Arrays.stream(keys).mapToInt(k -> (int) k).toArray();
   }
 }

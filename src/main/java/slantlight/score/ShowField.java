@@ -131,9 +131,7 @@ final class ShowField implements ShowWeight {
       ScoreOptions options,
       Progress progress) {
     LitYear year =
-        LitYear.of(
-            light.house(),
-            options.withDays(ScoreOptions.everyDay(options.year(), 23)).withStep(60));
+        LitYear.of(light, options.withDays(ScoreOptions.everyDay(options.year(), 23)).withStep(60));
     EyeChoice eyes = new EyeChoice(light);
     List<Lattice> lattices = surfaces.stream().map(Lattice::of).toList();
     List<Node> nodes = nodes(lattices, eyes, table, options.eye());

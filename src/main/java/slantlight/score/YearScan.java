@@ -30,7 +30,8 @@ final class YearScan {
     this.year = year;
     List<LightState> all = year.ingredients();
     for (int from = 0; from < all.size(); from += BLOCK) {
-      blocks.add(basis.block(all.subList(from, Math.min(from + BLOCK, all.size()))));
+      List<LightState> part = all.subList(from, Math.min(from + BLOCK, all.size()));
+      blocks.add(basis.block(part));
     }
   }
 
@@ -70,6 +71,6 @@ final class YearScan {
       }
       first += b.size();
     }
-    return year.kitchen(out);
+    return year.kitchen(out, basis, sample);
   }
 }
