@@ -287,25 +287,8 @@ final class Exchange {
     float[][] direct = new float[n][width];
     float[][] once = new float[n][width];
     for (int g = 0; g < n; g++) {
-      float rho = (float) mesh.groupReflectance[g];
-      for (int p = mesh.groupStart[g]; p < mesh.groupStart[g + 1]; p++) {
-        double area = mesh.patches.get(p).area();
-        float share = (float) (rho * area / mesh.groupArea[g]);
-        float[] in = light[p];
-        for (int c = 0; c < width; c++) {
-          direct[g][c] += share * in[from + c];
-        }
-        // The first bounce leaves from the patch itself, so a sun patch keeps its place.
-        double thrown = area * rho * rowFits[p];
-        for (int k = 0; k < neighbours[g].length && thrown > 0; k++) {
-          int h = neighbours[g][k];
-          float f = (float) (thrown * patchFactors[p][k] / mesh.groupArea[h]);
-          float[] to1 = once[h];
-          for (int c = 0; c < width; c++) {
-            to1[c] = Math.fma(f, in[from + c], to1[c]);
-          }
-        }
-      }
+      throwOn(
+          g, columns(light, mesh.groupStart[g], mesh.groupStart[g + 1], from, to), direct[g], once);
     }
     float[][] exitance = bounceOn(once, width);
     float[] sum = new float[width];
@@ -313,6 +296,47 @@ final class Exchange {
       System.arraycopy(once[g], 0, sum, 0, width);
       gather(sum, neighbours[g], groupFactors[g], exitance);
       spread(g, sum, direct, exitance, light, from);
+    }
+  }
+
+  /** Some columns of some patches. */
+  private static float[][] columns(float[][] light, int first, int end, int from, int to) {
+    float[][] out = new float[end - first][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Arrays.copyOfRange(light[first + i], from, to);
+    }
+    return out;
+  }
+
+  /**
+   * Bounces a group's direct light for the first time. It leaves from the patches themselves, so a
+   * sun patch keeps its place.
+   *
+   * @param in direct light of its patches
+   * @param direct its exitance is added to
+   * @param once groups whose light is added to
+   */
+  private void throwOn(int g, float[][] in, float[] direct, float[][] once) {
+    double rho = (float) mesh.groupReflectance[g];
+    int start = mesh.groupStart[g];
+    int[] all = new int[in.length];
+    double[] thrown = new double[in.length];
+    for (int i = 0; i < in.length; i++) {
+      double area = mesh.patches.get(start + i).area();
+      all[i] = i;
+      float share = (float) (rho * area / mesh.groupArea[g]);
+      for (int c = 0; c < in[i].length; c++) {
+        direct[c] += share * in[i][c];
+      }
+      thrown[i] = area * rho * rowFits[start + i];
+    }
+    float[] factors = new float[in.length];
+    for (int k = 0; k < neighbours[g].length; k++) {
+      int h = neighbours[g][k];
+      for (int i = 0; i < in.length; i++) {
+        factors[i] = (float) (thrown[i] * patchFactors[start + i][k] / mesh.groupArea[h]);
+      }
+      gather(once[h], all, factors, in);
     }
   }
 
@@ -384,12 +408,28 @@ final class Exchange {
     still[0] &= move <= 0;
   }
 
-  private static void gather(float[] sum, int[] list, float[] factors, float[][] exitance) {
-    for (int k = 0; k < list.length; k++) {
+  /** Adds scaled arrays in turn, four to a pass: the sum is then read and written less often. */
+  private static void gather(float[] sum, int[] list, float[] factors, float[][] terms) {
+    int k = 0;
+    for (; k + 4 <= list.length; k += 4) {
+      float fa = factors[k];
+      float fb = factors[k + 1];
+      float fc = factors[k + 2];
+      float fd = factors[k + 3];
+      float[] a = terms[list[k]];
+      float[] b = terms[list[k + 1]];
+      float[] c = terms[list[k + 2]];
+      float[] d = terms[list[k + 3]];
+      for (int i = 0; i < sum.length; i++) {
+        sum[i] =
+            Math.fma(fd, d[i], Math.fma(fc, c[i], Math.fma(fb, b[i], Math.fma(fa, a[i], sum[i]))));
+      }
+    }
+    for (; k < list.length; k++) {
       float f = factors[k];
-      float[] x = exitance[list[k]];
-      for (int c = 0; c < sum.length; c++) {
-        sum[c] = Math.fma(f, x[c], sum[c]);
+      float[] x = terms[list[k]];
+      for (int i = 0; i < sum.length; i++) {
+        sum[i] = Math.fma(f, x[i], sum[i]);
       }
     }
   }
