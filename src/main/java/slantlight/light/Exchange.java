@@ -1,11 +1,11 @@
 package slantlight.light;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import slantlight.geom.Frame;
 import slantlight.geom.Lambert;
 import slantlight.geom.Vec3;
 import slantlight.units.Progress;
+import slantlight.units.Workers;
 
 /**
  * Diffuse light exchanged by the inside surfaces, in two levels (Cohen, Greenberg, Immel and Brock,
@@ -53,13 +53,12 @@ final class Exchange {
     openShares = new double[mesh.patches.size()];
     rowFits = new double[mesh.patches.size()];
     Tally tally = new Tally("light between surfaces", mesh.groups, progress);
-    IntStream.range(0, mesh.groups)
-        .parallel()
-        .forEach(
-            g -> {
-              trace(g, sights);
-              tally.one();
-            });
+    Workers.each(
+        mesh.groups,
+        g -> {
+          trace(g, sights);
+          tally.one();
+        });
     balance();
   }
 
@@ -276,9 +275,9 @@ final class Exchange {
    */
   void solve(float[][] light) {
     int sources = light.length == 0 ? 0 : light[0].length;
-    IntStream.range(0, (sources + CHUNK - 1) / CHUNK)
-        .parallel()
-        .forEach(c -> solve(light, c * CHUNK, Math.min(sources, (c + 1) * CHUNK)));
+    Workers.each(
+        (sources + CHUNK - 1) / CHUNK,
+        c -> solve(light, c * CHUNK, Math.min(sources, (c + 1) * CHUNK)));
   }
 
   private void solve(float[][] light, int from, int to) {

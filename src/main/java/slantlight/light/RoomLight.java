@@ -3,9 +3,9 @@ package slantlight.light;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
 import slantlight.geom.Vec3;
 import slantlight.units.Progress;
+import slantlight.units.Workers;
 
 /** Illuminance of every patch for every unit source, and for one sun that stands between nodes. */
 final class RoomLight {
@@ -67,20 +67,19 @@ final class RoomLight {
     light = new float[n][];
     directLight = new float[n][];
     Tally tally = new Tally("light on the inside surfaces", n, progress);
-    IntStream.range(0, n)
-        .parallel()
-        .forEach(
-            i -> {
-              exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
-              tally.one();
-            });
-    IntStream.range(0, n)
-        .parallel()
-        .forEach(
-            i -> {
-              directLight[i] = direct(i);
-              light[i] = directLight[i].clone();
-            });
+    Workers.each(
+        n,
+        i -> {
+          exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
+          tally.one();
+        });
+    flecks.find(columns.nodeSuns);
+    Workers.each(
+        n,
+        i -> {
+          directLight[i] = direct(i);
+          light[i] = directLight[i].clone();
+        });
     progress.at("light bounced inside", 0);
     groupLight = bounced();
     progress.at("light bounced inside", 1);
@@ -118,7 +117,7 @@ final class RoomLight {
   private float[][] bounced() {
     exchange.solve(light);
     float[][] means = new float[mesh.groups][];
-    IntStream.range(0, mesh.groups).parallel().forEach(g -> means[g] = mean(g, light));
+    Workers.each(mesh.groups, g -> means[g] = mean(g, light));
     int first = columns.sun(Columns.INSIDE);
     for (int i = 0; i < light.length; i++) {
       for (int k = 0; beams[i] != null && k < beams[i].length; k++) {
@@ -246,18 +245,16 @@ final class RoomLight {
     int n = mesh.patches.size();
     float[][] bySun = new float[n][1];
     if (moment.shines) {
-      IntStream.range(0, n)
-          .parallel()
-          .forEach(
-              i -> {
-                double[] groups = new double[Columns.GROUPS];
-                exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
-                SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), i);
-                groups[Columns.INSIDE] += fleck == null ? 0 : fleck.mean();
-                bySun[i][0] =
-                    (float)
-                        (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
-              });
+      Workers.each(
+          n,
+          i -> {
+            double[] groups = new double[Columns.GROUPS];
+            exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
+            SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), i);
+            groups[Columns.INSIDE] += fleck == null ? 0 : fleck.mean();
+            bySun[i][0] =
+                (float) (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
+          });
     }
     double[] direct = new double[n];
     for (int i = 0; i < n; i++) {
@@ -267,13 +264,12 @@ final class RoomLight {
       exchange.solve(bySun);
     }
     double[] total = new double[n];
-    IntStream.range(0, n)
-        .parallel()
-        .forEach(
-            i -> {
-              total[i] = bySun[i][0] + columns.denseValue(light[i], moment.sources);
-              direct[i] += columns.denseValue(directLight[i], moment.sources);
-            });
+    Workers.each(
+        n,
+        i -> {
+          total[i] = bySun[i][0] + columns.denseValue(light[i], moment.sources);
+          direct[i] += columns.denseValue(directLight[i], moment.sources);
+        });
     double[] means = new double[mesh.groups];
     for (Patch p : mesh.patches) {
       means[p.group()] += total[p.index()] * p.area() / mesh.groupArea[p.group()];

@@ -14,6 +14,7 @@ import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.sky.SunGrid;
+import slantlight.units.Workers;
 
 /**
  * Where on its patches the sun's beam lies. A patch gives back its mean light; to a point close by
@@ -266,6 +267,21 @@ final class SunFlecks {
   Table under(Suns suns) {
     synchronized (tables) {
       return tables.computeIfAbsent(suns, Table::new);
+    }
+  }
+
+  /** Finds the flecks of some suns beforehand, every surface by one thread. */
+  void find(Suns suns) {
+    Table table = under(suns);
+    for (int b = 0; b < suns.bundles(); b++) {
+      int bundle = b;
+      Workers.each(
+          patchesOf.length,
+          s -> {
+            if (patchesOf[s].length > 0) {
+              table.of(patchesOf[s][0], bundle);
+            }
+          });
     }
   }
 

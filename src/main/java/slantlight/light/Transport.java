@@ -5,13 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.scene.PrescribedLight;
 import slantlight.sky.SunGrid;
 import slantlight.units.Progress;
+import slantlight.units.Workers;
 
 /**
  * Light in one house: openings looked through cone by cone to sky, ground, water and blocks;
@@ -268,13 +268,12 @@ public final class Transport implements LightModel {
     }
     Coefficients.Sample[] samples = new Coefficients.Sample[points.size()];
     Tally tally = new Tally("light at the samples", samples.length, progress);
-    IntStream.range(0, samples.length)
-        .parallel()
-        .forEach(
-            i -> {
-              samples[i] = sample(points.get(i), kernels.get(i));
-              tally.one();
-            });
+    Workers.each(
+        samples.length,
+        i -> {
+          samples[i] = sample(points.get(i), kernels.get(i));
+          tally.one();
+        });
     return new Coefficients(columns, rooms.flecks(), samples);
   }
 

@@ -13,6 +13,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import slantlight.board.Joint;
 import slantlight.board.Layout;
 import slantlight.board.LayoutSolver;
@@ -32,6 +36,7 @@ import slantlight.scene.Surface;
 import slantlight.sight.JointRidge;
 import slantlight.sight.RidgeTable;
 import slantlight.units.Progress;
+import slantlight.units.Workers;
 
 /**
  * Scores every joint of a house over the year.
@@ -136,8 +141,9 @@ public final class Scorer {
             .filter(s -> options.surfaces().isEmpty() || options.surfaces().contains(s.id()))
             .toList();
     Map<String, Layout> layouts = layouts(surfaces);
-    List<Task> tasks =
-        surfaces.parallelStream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
+    List<Supplier<Task>> open =
+        surfaces.stream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
+    List<Task> tasks = made(open.size(), i -> open.get(i).get());
     Map<PointOptics, Integer> places = new HashMap<>();
     List<PointOptics> seen = new ArrayList<>();
     for (Task task : tasks) {
@@ -162,18 +168,18 @@ public final class Scorer {
     surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));
     AtomicInteger done = new AtomicInteger();
     List<Result> results =
-        tasks.parallelStream()
-            .map(
-                task -> {
-                  Result r = result(task, scan, reasons);
-                  if (!task.spots()) {
-                    bySurface.get(task.surface().id()).merge(r.tally());
-                  }
-                  progress.at(
-                      "the year, joint by joint", done.incrementAndGet() / (double) tasks.size());
-                  return r;
-                })
-            .toList();
+        made(
+            tasks.size(),
+            i -> {
+              Task task = tasks.get(i);
+              Result r = result(task, scan, reasons);
+              if (!task.spots()) {
+                bySurface.get(task.surface().id()).merge(r.tally());
+              }
+              progress.at(
+                  "the year, joint by joint", done.incrementAndGet() / (double) tasks.size());
+              return r;
+            });
     HouseScore score =
         new HouseScore(
             house,
@@ -190,6 +196,13 @@ public final class Scorer {
     return new Followed(score, moments);
   }
 
+  /** What comes of each number below a count, made by all threads. */
+  private static <T> List<T> made(int count, IntFunction<T> how) {
+    AtomicReferenceArray<T> out = new AtomicReferenceArray<>(count);
+    Workers.each(count, i -> out.set(i, how.apply(i)));
+    return IntStream.range(0, count).mapToObj(out::get).toList();
+  }
+
   private Map<String, Layout> layouts(List<Surface> surfaces) {
     List<Surface> open =
         surfaces.stream().filter(s -> !options.layouts().containsKey(s.id())).toList();
@@ -201,36 +214,39 @@ public final class Scorer {
             options,
             progress);
     Map<String, Layout> out = new ConcurrentHashMap<>(options.layouts());
-    open.parallelStream()
-        .forEach(
-            s ->
-                out.put(
-                    s.id(), LayoutSolver.solve(s, fields.getOrDefault(s.id(), ShowWeight.PLAIN))));
+    Workers.each(
+        open.size(),
+        i -> {
+          Surface s = open.get(i);
+          out.put(s.id(), LayoutSolver.solve(s, fields.getOrDefault(s.id(), ShowWeight.PLAIN)));
+        });
     return out;
   }
 
-  private List<Task> tasks(Surface surface, Layout layout) {
-    List<Task> out = new ArrayList<>();
+  /** The tasks of a surface, to be made ready. */
+  private List<Supplier<Task>> tasks(Surface surface, Layout layout) {
+    List<Supplier<Task>> out = new ArrayList<>();
     boolean backBlocked = options.backBlocked().contains(surface.id());
     for (Joint joint : layout.joints()) {
-      JointRidge[] ridges = PointOptics.ridges(table, joint, backBlocked);
       Vec2 along = joint.to().minus(joint.from()).unit();
-      List<PointOptics> points = new ArrayList<>();
-      for (Vec2 at : JointPath.steps(joint, options.spacing())) {
-        points.add(optics(surface, at, along, ridges, false));
-      }
-      out.add(new Task(surface, joint, points));
+      List<Vec2> places = JointPath.steps(joint, options.spacing());
+      out.add(() -> task(surface, joint, places, along, backBlocked));
     }
     if (!layout.fasteners().isEmpty()) {
-      Joint spot = Spots.joint(surface.id());
-      JointRidge[] ridges = PointOptics.ridges(table, spot, false);
-      List<PointOptics> points = new ArrayList<>();
-      for (Vec2 at : Spots.chosen(surface, layout.fasteners())) {
-        points.add(optics(surface, at, new Vec2(0, 1), ridges, true));
-      }
-      out.add(new Task(surface, spot, points));
+      List<Vec2> places = Spots.chosen(surface, layout.fasteners());
+      out.add(() -> task(surface, Spots.joint(surface.id()), places, new Vec2(0, 1), false));
     }
     return out;
+  }
+
+  private Task task(
+      Surface surface, Joint joint, List<Vec2> places, Vec2 along, boolean backBlocked) {
+    JointRidge[] ridges = PointOptics.ridges(table, joint, backBlocked);
+    boolean spots = joint.kind() == JointKind.SPOT;
+    return new Task(
+        surface,
+        joint,
+        places.stream().map(at -> optics(surface, at, along, ridges, spots)).toList());
   }
 
   private PointOptics optics(

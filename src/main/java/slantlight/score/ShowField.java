@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.IntStream;
 import slantlight.board.Joint;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
@@ -23,6 +22,7 @@ import slantlight.sight.EyeModel;
 import slantlight.sight.JointRidge;
 import slantlight.sight.RidgeTable;
 import slantlight.units.Progress;
+import slantlight.units.Workers;
 
 /**
  * How much a metre of joint would show anywhere on a surface, before any board is placed: the
@@ -144,22 +144,21 @@ final class ShowField implements ShowWeight {
     Basis basis = light.basis(samples, kernels, progress);
     SunBeams beams = light.beams(samples);
     YearScan scan = new YearScan(basis, beams, Map.of(), year);
-    IntStream.range(0, nodes.size())
-        .parallel()
-        .forEach(
-            i -> {
-              Node node = nodes.get(i);
-              float[][][] out = fields.get(node.lattice().surface().id());
-              Ingredients.Kitchen kitchen = scan.kitchen(i);
-              for (int turn = 0; turn < 2; turn++) {
-                for (int kind = 0; kind < 2; kind++) {
-                  float[] own = new float[3];
-                  new PointTrace(node.optics()[turn][kind], beams, i, year, kitchen)
-                      .follow(new float[3][year.states()], own);
-                  out[turn][kind][node.index()] = own[1];
-                }
-              }
-            });
+    Workers.each(
+        nodes.size(),
+        i -> {
+          Node node = nodes.get(i);
+          float[][][] out = fields.get(node.lattice().surface().id());
+          Ingredients.Kitchen kitchen = scan.kitchen(i);
+          for (int turn = 0; turn < 2; turn++) {
+            for (int kind = 0; kind < 2; kind++) {
+              float[] own = new float[3];
+              new PointTrace(node.optics()[turn][kind], beams, i, year, kitchen)
+                  .follow(new float[3][year.states()], own);
+              out[turn][kind][node.index()] = own[1];
+            }
+          }
+        });
     Map<String, ShowWeight> out = new HashMap<>();
     for (Lattice l : lattices) {
       float[][][] f = fields.get(l.surface().id());
@@ -186,7 +185,7 @@ final class ShowField implements ShowWeight {
         }
       }
     }
-    places.parallelStream().forEach(n -> fill(n, table, ridges, eyes, eyeModel));
+    Workers.each(places.size(), i -> fill(places.get(i), table, ridges, eyes, eyeModel));
     return places;
   }
 
