@@ -54,7 +54,7 @@ final class Bench {
       }
     }
     Map<String, SurfaceScore> out = new LinkedHashMap<>();
-    for (SurfaceScore s : lit.score(changed, recipes.keySet(), layouts, backBlocked).surfaces()) {
+    for (SurfaceScore s : lit.score(changed, recipes.keySet(), layouts, backBlocked)) {
       out.put(s.surfaceId(), s);
     }
     return out;

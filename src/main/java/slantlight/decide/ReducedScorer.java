@@ -1,11 +1,14 @@
 package slantlight.decide;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slantlight.board.Layout;
 import slantlight.light.LightBehind;
@@ -15,6 +18,7 @@ import slantlight.light.TransportOptions;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.Shade;
+import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
 import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
@@ -36,21 +40,23 @@ public final class ReducedScorer implements Rescorer {
   /** Days this near have nearly the same sun: its declination moves 0.4 degrees a day at most. */
   private static final int NEAR = 6;
 
+  private static final Shade BLACK = new Shade(0, false);
+
   /** Lights of changed houses that are kept: the plan is often one of the last. */
   private static final int LIGHTS = 4;
 
-  private final LightModel drawn;
+  private final Known drawn;
   private final ScoreOptions options;
-  private final Map<House, LightModel> lights =
+  private final Map<House, Known> lights =
       new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<House, LightModel> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<House, Known> eldest) {
           return size() > LIGHTS;
         }
       };
 
   private ReducedScorer(LightModel drawn, ScoreOptions options) {
-    this.drawn = drawn;
+    this.drawn = new Known(drawn);
     this.options = options;
   }
 
@@ -127,30 +133,43 @@ public final class ReducedScorer implements Rescorer {
 
   @Override
   public Lit light(House house) {
-    return under(lightOf(house));
+    return known(house);
+  }
+
+  private Known known(House house) {
+    if (house.equals(drawn.light.house())) {
+      return drawn;
+    }
+    Known known = lights.get(house);
+    if (known == null) {
+      known = new Known(lightOf(house));
+      lights.put(house, known);
+    }
+    return known;
   }
 
   private LightModel lightOf(House house) {
-    if (house.equals(drawn.house())) {
-      return drawn;
-    }
     Optional<Opening> filmed = filmed(house);
-    if (filmed.isEmpty()) {
-      return traced(house);
+    if (filmed.isPresent() && !filmed.get().shade().orElseThrow().equals(BLACK)) {
+      Opening o = filmed.get();
+      LightModel black = known(Edits.opening(house, o.withShade(BLACK))).light;
+      return new FilmedLight(house, drawn.light, black, o.shade().orElseThrow().transmittance());
     }
-    Opening o = filmed.get();
-    House black = Edits.opening(house, o.withShade(new Shade(0, false)));
-    return new FilmedLight(house, drawn, traced(black), o.shade().orElseThrow().transmittance());
+    return drawn
+        .light
+        .changed(house)
+        .orElseGet(
+            () -> new KeptLight(Transport.of(house, TransportOptions.DEFAULT, Progress.NONE)));
   }
 
   /** The one opening that has a clear film more than the house as drawn, if that is all. */
   private Optional<Opening> filmed(House house) {
     for (Opening o : house.openings()) {
-      Optional<Opening> before = Edits.findOpening(drawn.house(), o.id());
+      Optional<Opening> before = Edits.findOpening(drawn.light.house(), o.id());
       if (before.isPresent() && !before.get().equals(o)) {
         boolean film =
             before.get().shade().isEmpty() && o.shade().isPresent() && !o.shade().get().diffusing();
-        return film && Edits.opening(house, before.get()).equals(drawn.house())
+        return film && Edits.opening(house, before.get()).equals(drawn.light.house())
             ? Optional.of(o)
             : Optional.empty();
       }
@@ -158,36 +177,47 @@ public final class ReducedScorer implements Rescorer {
     return Optional.empty();
   }
 
-  private LightModel traced(House house) {
-    LightModel known = lights.get(house);
-    if (known == null) {
-      known =
-          drawn
-              .changed(house)
-              .orElseGet(
-                  () ->
-                      new KeptLight(Transport.of(house, TransportOptions.DEFAULT, Progress.NONE)));
-      lights.put(house, known);
+  /** A light, and what surfaces show in it: plans try again what remedies tried before. */
+  private final class Known implements Lit {
+    private final LightModel light;
+    private final Map<Tried, SurfaceScore> scores = new HashMap<>();
+
+    Known(LightModel light) {
+      this.light = light;
     }
-    return known;
-  }
 
-  private Lit under(LightModel light) {
-    return new Lit() {
-      @Override
-      public HouseScore score(
-          House changed, Set<String> surfaces, Map<String, Layout> layouts, Set<String> blocked) {
-        return Scorer.score(
-            new SameLight(light, changed),
-            options.withSurfaces(surfaces).withLayouts(layouts).withBackBlocked(blocked),
-            Progress.NONE);
-      }
+    /** All that a surface's score depends on beside the light. */
+    private record Tried(Surface surface, Optional<Layout> layout, boolean backBlocked) {}
 
-      @Override
-      public Set<String> reached(List<SurfaceScore> scores) {
-        return Reach.of(drawn, light, scores);
+    @Override
+    public List<SurfaceScore> score(
+        House changed, Set<String> surfaces, Map<String, Layout> layouts, Set<String> blocked) {
+      Map<String, Tried> tried = new LinkedHashMap<>();
+      for (Surface s : changed.surfaces()) {
+        if (surfaces.contains(s.id())) {
+          Optional<Layout> layout = Optional.ofNullable(layouts.get(s.id()));
+          tried.put(s.id(), new Tried(s, layout, blocked.contains(s.id())));
+        }
       }
-    };
+      Set<String> open =
+          tried.keySet().stream()
+              .filter(id -> !scores.containsKey(tried.get(id)))
+              .collect(Collectors.toSet());
+      if (!open.isEmpty()) {
+        Scorer.score(
+                new SameLight(light, changed),
+                options.withSurfaces(open).withLayouts(layouts).withBackBlocked(blocked),
+                Progress.NONE)
+            .surfaces()
+            .forEach(s -> scores.put(tried.get(s.surfaceId()), s));
+      }
+      return tried.values().stream().map(scores::get).filter(Objects::nonNull).toList();
+    }
+
+    @Override
+    public Set<String> reached(List<SurfaceScore> asDrawn) {
+      return Reach.of(drawn.light, light, asDrawn);
+    }
   }
 
   /** The light of one house in another that differs in boards, levels and paint only. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import slantlight.board.Layout;
 import slantlight.scene.House;
-import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
 
 /** Scores changed houses with the same physics, on moments chosen beforehand. */
@@ -17,14 +16,14 @@ public interface Rescorer {
   /** One state of the light, under which boards, joints and sheen may still change. */
   interface Lit {
     /**
-     * Scores some surfaces.
+     * Scores some surfaces, in the house's order.
      *
      * @param house differs from the lit one in boards, levels and sheen at most
      * @param surfaces ids of the surfaces to score
      * @param layouts layouts that are not to be computed anew, by surface id
      * @param backBlocked surfaces whose butt joints are back-blocked
      */
-    HouseScore score(
+    List<SurfaceScore> score(
         House house, Set<String> surfaces, Map<String, Layout> layouts, Set<String> backBlocked);
 
     /**

@@ -42,7 +42,7 @@ class RemedyFinderTest {
       return (h, surfaces, layouts, backBlocked) -> score(h, surfaces, backBlocked, shade);
     }
 
-    private static HouseScore score(
+    private static List<SurfaceScore> score(
         House h, Set<String> surfaces, Set<String> backBlocked, double shade) {
       List<SurfaceScore> out = new ArrayList<>();
       for (String id : surfaces.stream().sorted().toList()) {
@@ -54,13 +54,18 @@ class RemedyFinderTest {
         showing *= 1 - s.paint().lrv() + 0.4;
         out.add(HandScores.score(h, id, showing * 1.5, showing, showing / 4));
       }
-      return HandScores.of(h, out.toArray(SurfaceScore[]::new));
+      return out;
     }
   }
 
   private RemedyStudy study(House h) {
     HouseScore base =
-        new Invented().light(h).score(h, Set.of(CEILING, EAST), Map.<String, Layout>of(), Set.of());
+        HandScores.of(
+            h,
+            new Invented()
+                .light(h)
+                .score(h, Set.of(CEILING, EAST), Map.<String, Layout>of(), Set.of())
+                .toArray(SurfaceScore[]::new));
     return RemedyFinder.study(
         base, RemedyFinder.aboveLimit(base), new Invented(), new Pricing(h), 2, Progress.NONE);
   }
