@@ -130,6 +130,9 @@ final class ShowField implements ShowWeight {
       RidgeTable table,
       ScoreOptions options,
       Progress progress) {
+    if (surfaces.isEmpty()) {
+      return Map.of();
+    }
     LitYear year =
         LitYear.of(light, options.withDays(ScoreOptions.everyDay(options.year(), 23)).withStep(60));
     EyeChoice eyes = new EyeChoice(light);
