@@ -12,6 +12,7 @@ import slantlight.light.LightBehind;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
+import slantlight.light.ShutOpening;
 import slantlight.light.Suns;
 import slantlight.scene.House;
 import slantlight.units.Progress;
@@ -64,6 +65,11 @@ public final class KeptLight extends LightBehind {
   @Override
   public Optional<LightModel> changed(House other) {
     return light.changed(other).map(KeptLight::new);
+  }
+
+  @Override
+  public Optional<ShutOpening> shut(String openingId) {
+    return light.shut(openingId).map(s -> s.with(KeptLight::new));
   }
 
   /** Samples of several bases of one light, whose blocks are the same. */

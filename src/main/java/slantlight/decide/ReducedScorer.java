@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import slantlight.board.Layout;
 import slantlight.light.LightBehind;
 import slantlight.light.LightModel;
+import slantlight.light.ShutOpening;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.House;
@@ -45,15 +46,13 @@ public final class ReducedScorer implements Rescorer {
   /** Lights of changed houses that are kept: the plan is often one of the last. */
   private static final int LIGHTS = 4;
 
+  /** Shut openings whose light is kept. */
+  private static final int SHUT = 2;
+
   private final Known drawn;
   private final ScoreOptions options;
-  private final Map<House, Known> lights =
-      new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<House, Known> eldest) {
-          return size() > LIGHTS;
-        }
-      };
+  private final Map<House, Known> lights = latest(LIGHTS);
+  private final Map<String, Optional<ShutOpening>> shut = latest(SHUT);
 
   private ReducedScorer(LightModel drawn, ScoreOptions options) {
     this.drawn = new Known(drawn);
@@ -131,6 +130,16 @@ public final class ReducedScorer implements Rescorer {
         p);
   }
 
+  /** A memory that forgets what was not asked for longest. */
+  private static <K, V> Map<K, V> latest(int most) {
+    return new LinkedHashMap<>(16, 0.75f, true) {
+      @Override
+      protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+        return size() > most;
+      }
+    };
+  }
+
   @Override
   public Lit light(House house) {
     return known(house);
@@ -149,32 +158,48 @@ public final class ReducedScorer implements Rescorer {
   }
 
   private LightModel lightOf(House house) {
-    Optional<Opening> filmed = filmed(house);
-    if (filmed.isPresent() && !filmed.get().shade().orElseThrow().equals(BLACK)) {
-      Opening o = filmed.get();
-      LightModel black = known(Edits.opening(house, o.withShade(BLACK))).light;
-      return new FilmedLight(house, drawn.light, black, o.shade().orElseThrow().transmittance());
-    }
-    return drawn
-        .light
-        .changed(house)
+    return reshaded(house)
+        .flatMap(o -> behindShade(house, o))
+        .or(() -> drawn.light.changed(house))
         .orElseGet(
             () -> new KeptLight(Transport.of(house, TransportOptions.DEFAULT, Progress.NONE)));
   }
 
-  /** The one opening that has a clear film more than the house as drawn, if that is all. */
-  private Optional<Opening> filmed(House house) {
+  /** The one opening whose shade is another than in the house as drawn, if that is all. */
+  private Optional<Opening> reshaded(House house) {
+    House before = drawn.light.house();
     for (Opening o : house.openings()) {
-      Optional<Opening> before = Edits.findOpening(drawn.light.house(), o.id());
-      if (before.isPresent() && !before.get().equals(o)) {
-        boolean film =
-            before.get().shade().isEmpty() && o.shade().isPresent() && !o.shade().get().diffusing();
-        return film && Edits.opening(house, before.get()).equals(drawn.light.house())
-            ? Optional.of(o)
-            : Optional.empty();
+      Optional<Opening> old = Edits.findOpening(before, o.id());
+      if (old.isPresent() && !old.get().equals(o)) {
+        boolean all =
+            o.shade().isPresent()
+                && o.equals(old.get().withShade(o.shade().get()))
+                && Edits.opening(house, old.get()).equals(before);
+        return all ? Optional.of(o) : Optional.empty();
       }
     }
     return Optional.empty();
+  }
+
+  /** The light behind another shade, mixed from lights that serve several shades. */
+  private Optional<LightModel> behindShade(House house, Opening o) {
+    Shade shade = o.shade().orElseThrow();
+    boolean film = !shade.diffusing() && shade.transmittance() > 0;
+    boolean bare = Edits.findOpening(drawn.light.house(), o.id()).orElseThrow().shade().isEmpty();
+    if (film && !bare) {
+      return Optional.empty();
+    }
+    House black = Edits.opening(house, o.withShade(BLACK));
+    return shut(o.id())
+        .map(
+            s ->
+                film
+                    ? new FilmedLight(house, drawn.light, s.of(black), shade.transmittance())
+                    : s.of(house));
+  }
+
+  private Optional<ShutOpening> shut(String openingId) {
+    return shut.computeIfAbsent(openingId, drawn.light::shut);
   }
 
   /** A light, and what surfaces show in it: plans try again what remedies tried before. */

@@ -26,15 +26,25 @@ final class Aperture {
   final double[] box;
   final boolean rectangle;
 
-  /** Cloth behind the glass, or null. */
-  final FacingCell cloth;
+  /** Cloth behind the glass, or a sheet in its place, or null. */
+  final OutsideCell cloth;
 
   /** Transmittance at normal incidence with frame and film. */
   private final double clear;
 
   private final int panes;
+  private final boolean black;
 
   Aperture(int index, Opening opening, int room, Outdoors outdoors) {
+    this(index, opening, room, outdoors, null);
+  }
+
+  /**
+   * An opening.
+   *
+   * @param sheet shuts it, or null
+   */
+  Aperture(int index, Opening opening, int room, Outdoors outdoors, OutsideCell sheet) {
     this.index = index;
     this.opening = opening;
     this.room = room;
@@ -51,9 +61,10 @@ final class Aperture {
     clear = opening.transmittance() * (1 - opening.frameShare()) * film;
     boolean diffusing = opening.shade().map(s -> s.diffusing()).orElse(false);
     cloth =
-        diffusing
+        sheet == null && diffusing
             ? new FacingCell(outdoors, frame.n().times(-1), probes(), clear / Math.PI, panes)
-            : null;
+            : sheet;
+    black = sheet == null && clear <= 0;
   }
 
   private boolean isBox() {
@@ -169,7 +180,7 @@ final class Aperture {
 
   /** True when no light comes through. */
   boolean isBlack() {
-    return clear <= 0;
+    return black;
   }
 
   /** Distance along a unit direction pointing outward from the hole to just outside the glass. */

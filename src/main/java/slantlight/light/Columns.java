@@ -13,11 +13,11 @@ import slantlight.sky.SunGrid;
  *
  * <p>Dense columns: sky zones (source: luminance), level ground lit by nine parts of the vault and
  * by the sun as if nothing stood on it (source: illuminance), once for the general ground per unit
- * reflectance and once for ground zones of fixed reflectance; ground luminance stated outright;
- * lamps. Then one column for each node of the sun's grid in each of three groups: light of the sun
- * bounced inside, off blocks or off water; what shadows take from the general ground per unit
- * reflectance; what they take from ground of fixed reflectance. Taking shadows as deficits leaves
- * open ground exact between the nodes.
+ * reflectance and once for ground zones of fixed reflectance; ground luminance stated outright; the
+ * sheet in a {@link ShutOpening} (source: luminance); lamps. Then one column for each node of the
+ * sun's grid in each of three groups: light of the sun bounced inside, off blocks or off water;
+ * what shadows take from the general ground per unit reflectance; what they take from ground of
+ * fixed reflectance. Taking shadows as deficits leaves open ground exact between the nodes.
  */
 final class Columns {
   static final int LUMPS = 21;
@@ -26,7 +26,8 @@ final class Columns {
   static final int OPEN_GENERAL = LUMP_FIXED + LUMPS;
   static final int OPEN_FIXED = OPEN_GENERAL + 1;
   static final int STATED = OPEN_FIXED + 1;
-  static final int LAMPS = STATED + 1;
+  static final int SHEET = STATED + 1;
+  static final int LAMPS = SHEET + 1;
 
   /** Groups of sun columns. */
   static final int INSIDE = 0;
@@ -113,6 +114,7 @@ final class Columns {
     out[offset + OPEN_FIXED * stride] = (float) (fixed * beam);
     out[offset + STATED * stride] =
         Double.isNaN(sky.groundLuminance()) ? 0 : (float) sky.groundLuminance();
+    out[offset + SHEET * stride] = (float) state.sheet();
     for (int l = 0; l < lamps; l++) {
       out[offset + (LAMPS + l) * stride] = state.lampShares().get(l).floatValue();
     }

@@ -34,6 +34,15 @@ final class Interior {
   private final Door[][] doors;
 
   Interior(House house, Outdoors outdoors) {
+    this(house, outdoors, "");
+  }
+
+  /**
+   * The inside of a house.
+   *
+   * @param shut id of an opening that a sheet shuts
+   */
+  Interior(House house, Outdoors outdoors, String shut) {
     List<Face> list = new ArrayList<>();
     for (Surface s : house.surfaces()) {
       list.add(s.face());
@@ -64,7 +73,8 @@ final class Interior {
                   doorways.add(new Aperture(index, o, room(id), outdoors));
                 });
       } else {
-        apertures.add(new Aperture(i, o, room, outdoors));
+        apertures.add(
+            new Aperture(i, o, room, outdoors, o.id().equals(shut) ? new SheetCell() : null));
       }
     }
     doors = new Door[n][];

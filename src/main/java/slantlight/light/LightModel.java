@@ -48,6 +48,15 @@ public interface LightModel {
   /** Suns between which the responses of a {@link Basis} are mixed, flecks of sun apart. */
   SunGrid sunGrid();
 
+  /**
+   * The light of this house with an opening shut; empty when this light has nothing to share.
+   *
+   * @param openingId id of an opening to the outside
+   */
+  default Optional<ShutOpening> shut(String openingId) {
+    return Optional.empty();
+  }
+
   /** Tests of the sun's own beam at the given points. */
   SunBeams beams(List<SamplePoint> points);
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
+import slantlight.scene.Opening;
 import slantlight.scene.PrescribedLight;
 import slantlight.sky.SunGrid;
 import slantlight.units.Progress;
@@ -69,16 +70,20 @@ public final class Transport implements LightModel {
     names = new Sources(house);
   }
 
-  /** The light of a house of the same shape. */
-  private Transport(Transport like, House house) {
+  /**
+   * The light of a house of the same shape.
+   *
+   * @param shut id of an opening that a sheet shuts, or empty
+   */
+  private Transport(Transport like, House house, String shut) {
     this.house = house;
     options = like.options;
     double cone = options.coneAngle();
     columns = like.columns;
     outdoors = like.outdoors;
-    boolean samePanes = house.openings().equals(like.house.openings());
+    boolean samePanes = shut.isEmpty() && house.openings().equals(like.house.openings());
     lamps = like.lamps;
-    interior = samePanes ? like.interior : new Interior(house, outdoors);
+    interior = samePanes ? like.interior : new Interior(house, outdoors, shut);
     sights = samePanes ? like.sights : new Sights(interior, outdoors, cone, EDGE_CONES * cone);
     beam = samePanes ? like.beam : new Beam(interior, outdoors);
     Mesh mesh = like.rooms.mesh.in(house);
@@ -101,7 +106,43 @@ public final class Transport implements LightModel {
 
   @Override
   public Optional<LightModel> changed(House other) {
-    return sameShape(other) ? Optional.of(new Transport(this, other)) : Optional.empty();
+    return sameShape(other) ? Optional.of(new Transport(this, other, "")) : Optional.empty();
+  }
+
+  @Override
+  public Optional<ShutOpening> shut(String openingId) {
+    Transport behind = new Transport(this, house, openingId);
+    return Optional.of(new ShutOpening(openingId, behind, behind));
+  }
+
+  /** What an opening is as seen from inside when it is as it is in another house. */
+  Aperture aperture(House other, String openingId) {
+    for (int i = 0; i < other.openings().size(); i++) {
+      Opening o = other.openings().get(i);
+      if (o.id().equals(openingId)) {
+        return new Aperture(i, o, interior.room(o.roomId()), outdoors);
+      }
+    }
+    throw new IllegalArgumentException("the house has no opening \"" + openingId + "\"");
+  }
+
+  /** Luminance of something outside, cd/m2. */
+  double luminance(OutsideCell cell, LightState state) {
+    return moment(state).luminance(cell);
+  }
+
+  /** Luminance of something outside by state, cd/m2, taken between the suns of the grid. */
+  float[] luminances(OutsideCell cell, List<LightState> states) {
+    float[][] response = {cell.response(columns)};
+    float[][] out = new float[1][states.size()];
+    BouncedRows.Close none =
+        new BouncedRows(
+                response, rooms.flecks().under(columns.nodeSuns), columns.sun(Columns.INSIDE))
+            .finish();
+    Coefficients.Sample[] only = {Coefficients.Sample.of(response, none, columns)};
+    Basis one = new Coefficients(columns, rooms.flecks(), only);
+    one.evaluate(0, one.block(states), out);
+    return out[0];
   }
 
   private boolean sameShape(House other) {
