@@ -1,14 +1,11 @@
 package slantlight.decide;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slantlight.board.Layout;
 import slantlight.light.LightBehind;
@@ -19,8 +16,8 @@ import slantlight.light.TransportOptions;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.Shade;
-import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
+import slantlight.score.JointMemory;
 import slantlight.score.ScoreOptions;
 import slantlight.score.Scorer;
 import slantlight.score.SpotScore;
@@ -202,41 +199,24 @@ public final class ReducedScorer implements Rescorer {
     return shut.computeIfAbsent(openingId, drawn.light::shut);
   }
 
-  /** A light, and what surfaces show in it: plans try again what remedies tried before. */
+  /** A light, and what joints showed in it: plans try again what remedies tried before. */
   private final class Known implements Lit {
     private final LightModel light;
-    private final Map<Tried, SurfaceScore> scores = new HashMap<>();
+    private final JointMemory memory = new JointMemory();
 
     Known(LightModel light) {
       this.light = light;
     }
 
-    /** All that a surface's score depends on beside the light. */
-    private record Tried(Surface surface, Optional<Layout> layout, boolean backBlocked) {}
-
     @Override
     public List<SurfaceScore> score(
         House changed, Set<String> surfaces, Map<String, Layout> layouts, Set<String> blocked) {
-      Map<String, Tried> tried = new LinkedHashMap<>();
-      for (Surface s : changed.surfaces()) {
-        if (surfaces.contains(s.id())) {
-          Optional<Layout> layout = Optional.ofNullable(layouts.get(s.id()));
-          tried.put(s.id(), new Tried(s, layout, blocked.contains(s.id())));
-        }
-      }
-      Set<String> open =
-          tried.keySet().stream()
-              .filter(id -> !scores.containsKey(tried.get(id)))
-              .collect(Collectors.toSet());
-      if (!open.isEmpty()) {
-        Scorer.score(
-                new SameLight(light, changed),
-                options.withSurfaces(open).withLayouts(layouts).withBackBlocked(blocked),
-                Progress.NONE)
-            .surfaces()
-            .forEach(s -> scores.put(tried.get(s.surfaceId()), s));
-      }
-      return tried.values().stream().map(scores::get).filter(Objects::nonNull).toList();
+      return Scorer.score(
+              new SameLight(light, changed),
+              options.withSurfaces(surfaces).withLayouts(layouts).withBackBlocked(blocked),
+              memory,
+              Progress.NONE)
+          .surfaces();
     }
 
     @Override

@@ -15,7 +15,6 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntFunction;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import slantlight.board.Joint;
 import slantlight.board.Layout;
@@ -52,11 +51,13 @@ public final class Scorer {
   private final Progress progress;
   private final RidgeTable table = RidgeTable.standard();
   private final EyeChoice eyes;
+  private final JointMemory memory;
 
-  private Scorer(LightModel light, ScoreOptions options, Progress progress) {
+  private Scorer(LightModel light, ScoreOptions options, JointMemory memory, Progress progress) {
     this.light = light;
     this.house = light.house();
     this.options = options;
+    this.memory = memory;
     this.progress = progress;
     this.eyes = new EyeChoice(light);
   }
@@ -70,7 +71,7 @@ public final class Scorer {
     return inPool(
         options,
         () ->
-            new Scorer(Transport.of(house, TransportOptions.DEFAULT, progress), options, progress)
+            fresh(Transport.of(house, TransportOptions.DEFAULT, progress), options, progress)
                 .run()
                 .score());
   }
@@ -81,7 +82,22 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static HouseScore score(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(options, () -> new Scorer(light, options, progress).run().score());
+    return inPool(options, () -> fresh(light, options, progress).run().score());
+  }
+
+  /**
+   * Scores a house whose light is known already, and of whose joints perhaps some.
+   *
+   * @param memory of earlier scores like this one; takes over what is new
+   * @throws CancellationException if {@code progress} asks to stop
+   */
+  public static HouseScore score(
+      LightModel light, ScoreOptions options, JointMemory memory, Progress progress) {
+    return inPool(options, () -> new Scorer(light, options, memory, progress).run().score());
+  }
+
+  private static Scorer fresh(LightModel light, ScoreOptions options, Progress progress) {
+    return new Scorer(light, options, new JointMemory(), progress);
   }
 
   /**
@@ -97,7 +113,7 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static Followed follow(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(options, () -> new Scorer(light, options, progress).run());
+    return inPool(options, () -> fresh(light, options, progress).run());
   }
 
   private static <T> T inPool(ScoreOptions options, Callable<T> work) {
@@ -120,19 +136,26 @@ public final class Scorer {
     }
   }
 
-  /** One joint, or the spots of one surface. */
-  private record Task(Surface surface, Joint joint, List<PointOptics> points) {
+  /**
+   * One joint, or the spots of one surface.
+   *
+   * @param places at which it is followed
+   * @param along unit vector along the joint
+   */
+  private record Task(
+      Surface surface, Joint joint, List<Vec2> places, Vec2 along, boolean backBlocked) {
     boolean spots() {
       return joint.kind() == JointKind.SPOT;
     }
-  }
 
-  /**
-   * What became of a task.
-   *
-   * @param profile largest showing at level 4 of each point
-   */
-  private record Result(Tally tally, List<Double> profile, Optional<Peak> peak) {}
+    Optional<JointMemory.Shown> in(JointMemory memory) {
+      return memory.of(surface, joint, places, backBlocked);
+    }
+
+    void keep(JointMemory memory, JointMemory.Shown shown) {
+      memory.keep(surface, joint, places, backBlocked, shown);
+    }
+  }
 
   private Followed run() {
     List<Surface> surfaces =
@@ -141,13 +164,14 @@ public final class Scorer {
             .filter(s -> options.surfaces().isEmpty() || options.surfaces().contains(s.id()))
             .toList();
     Map<String, Layout> layouts = layouts(surfaces);
-    List<Supplier<Task>> open =
+    List<Task> tasks =
         surfaces.stream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
-    List<Task> tasks = made(open.size(), i -> open.get(i).get());
+    List<Task> open = tasks.stream().filter(t -> t.in(memory).isEmpty()).toList();
+    List<List<PointOptics>> optics = made(open.size(), i -> optics(open.get(i)));
     Map<PointOptics, Integer> places = new HashMap<>();
     List<PointOptics> seen = new ArrayList<>();
-    for (Task task : tasks) {
-      for (PointOptics p : task.points()) {
+    for (List<PointOptics> points : optics) {
+      for (PointOptics p : points) {
         if (p.eyes() > 0) {
           places.put(p, seen.size());
           seen.add(p);
@@ -161,34 +185,32 @@ public final class Scorer {
     SunBeams beams = light.beams(samples);
     YearScan scan = new YearScan(basis, beams, places, year);
     Map<String, List<PointOptics>> joints = new LinkedHashMap<>();
-    tasks.stream().filter(t -> !t.spots()).forEach(t -> joints.put(t.joint().id(), t.points()));
+    for (int i = 0; i < open.size(); i++) {
+      if (!open.get(i).spots()) {
+        joints.put(open.get(i).joint().id(), optics.get(i));
+      }
+    }
     JointMoments moments = new JointMoments(house, options, basis, beams, places, joints);
     PeakReasons reasons = new PeakReasons(light, year);
-    Map<String, Tally> bySurface = new LinkedHashMap<>();
-    surfaces.forEach(s -> bySurface.put(s.id(), new Tally(year)));
     AtomicInteger done = new AtomicInteger();
-    List<Result> results =
+    List<JointMemory.Shown> shown =
         made(
-            tasks.size(),
+            open.size(),
             i -> {
-              Task task = tasks.get(i);
-              Result r = result(task, scan, reasons);
-              if (!task.spots()) {
-                bySurface.get(task.surface().id()).merge(r.tally());
-              }
+              JointMemory.Shown s = shown(open.get(i), optics.get(i), scan, reasons);
               progress.at(
-                  "the year, joint by joint", done.incrementAndGet() / (double) tasks.size());
-              return r;
+                  "the year, joint by joint", done.incrementAndGet() / (double) open.size());
+              return s;
             });
+    for (int i = 0; i < open.size(); i++) {
+      open.get(i).keep(memory, shown.get(i));
+    }
     HouseScore score =
         new HouseScore(
             house,
-            surfaces.stream()
-                .map(
-                    s ->
-                        assemble(
-                            s, layouts.get(s.id()), tasks, results, bySurface.get(s.id()), year))
-                .toList(),
+            made(
+                surfaces.size(),
+                i -> assemble(surfaces.get(i), layouts.get(surfaces.get(i).id()), tasks, year)),
             options.year(),
             options.stepMinutes(),
             seen.size(),
@@ -223,30 +245,26 @@ public final class Scorer {
     return out;
   }
 
-  /** The tasks of a surface, to be made ready. */
-  private List<Supplier<Task>> tasks(Surface surface, Layout layout) {
-    List<Supplier<Task>> out = new ArrayList<>();
+  private List<Task> tasks(Surface surface, Layout layout) {
+    List<Task> out = new ArrayList<>();
     boolean backBlocked = options.backBlocked().contains(surface.id());
     for (Joint joint : layout.joints()) {
       Vec2 along = joint.to().minus(joint.from()).unit();
-      List<Vec2> places = JointPath.steps(joint, options.spacing());
-      out.add(() -> task(surface, joint, places, along, backBlocked));
+      out.add(
+          new Task(surface, joint, JointPath.steps(joint, options.spacing()), along, backBlocked));
     }
     if (!layout.fasteners().isEmpty()) {
       List<Vec2> places = Spots.chosen(surface, layout.fasteners());
-      out.add(() -> task(surface, Spots.joint(surface.id()), places, new Vec2(0, 1), false));
+      out.add(new Task(surface, Spots.joint(surface.id()), places, new Vec2(0, 1), false));
     }
     return out;
   }
 
-  private Task task(
-      Surface surface, Joint joint, List<Vec2> places, Vec2 along, boolean backBlocked) {
-    JointRidge[] ridges = PointOptics.ridges(table, joint, backBlocked);
-    boolean spots = joint.kind() == JointKind.SPOT;
-    return new Task(
-        surface,
-        joint,
-        places.stream().map(at -> optics(surface, at, along, ridges, spots)).toList());
+  private List<PointOptics> optics(Task task) {
+    JointRidge[] ridges = PointOptics.ridges(table, task.joint(), task.backBlocked());
+    return task.places().stream()
+        .map(at -> optics(task.surface(), at, task.along(), ridges, task.spots()))
+        .toList();
   }
 
   private PointOptics optics(
@@ -263,14 +281,15 @@ public final class Scorer {
         options.eye());
   }
 
-  private Result result(Task task, YearScan scan, PeakReasons reasons) {
+  private static JointMemory.Shown shown(
+      Task task, List<PointOptics> points, YearScan scan, PeakReasons reasons) {
     Tally tally = new Tally(scan.year());
-    double step = task.spots() ? 1 : task.joint().length() / task.points().size();
+    double step = task.spots() ? 1 : task.joint().length() / points.size();
     List<Double> profile = new ArrayList<>();
     PointOptics worstPoint = null;
     Ingredients.Kitchen worstKitchen = null;
     PointTrace.Worst worst = new PointTrace.Worst();
-    for (PointOptics point : task.points()) {
+    for (PointOptics point : points) {
       float[] own = new float[3];
       if (point.eyes() > 0) {
         Ingredients.Kitchen kitchen = scan.kitchen(scan.place(point));
@@ -288,37 +307,31 @@ public final class Scorer {
         worstPoint == null
             ? Optional.empty()
             : Optional.of(reasons.of(worstPoint, worstKitchen, worst));
-    return new Result(tally, profile, peak);
+    return new JointMemory.Shown(tally, profile, peak);
   }
 
-  private static SurfaceScore assemble(
-      Surface surface,
-      Layout layout,
-      List<Task> tasks,
-      List<Result> results,
-      Tally whole,
-      LitYear year) {
+  private SurfaceScore assemble(Surface surface, Layout layout, List<Task> tasks, LitYear year) {
+    Tally whole = new Tally(year);
     List<JointScore> joints = new ArrayList<>();
     Optional<SpotScore> spots = Optional.empty();
-    for (int i = 0; i < tasks.size(); i++) {
-      Task task = tasks.get(i);
-      Result r = results.get(i);
+    for (Task task : tasks) {
       if (!task.surface().id().equals(surface.id())) {
         continue;
       }
+      JointMemory.Shown s = task.in(memory).orElseThrow();
       if (task.spots()) {
         spots =
             Optional.of(
                 new SpotScore(
                     layout.fasteners().size(),
-                    (int) Math.round(r.tally().length()),
-                    r.tally().scores(year),
-                    r.peak()));
+                    (int) Math.round(s.tally().length()),
+                    s.tally().scores(year),
+                    s.peak()));
       } else {
-        whole.mergeLengths(r.tally());
+        whole.merge(s.tally());
         joints.add(
             new JointScore(
-                task.joint(), r.tally().length(), r.tally().scores(year), r.peak(), r.profile()));
+                task.joint(), s.tally().length(), s.tally().scores(year), s.peak(), s.profile()));
       }
     }
     Optional<Peak> worst =

@@ -35,21 +35,15 @@ final class Tally {
     }
   }
 
-  /** Takes over whatever of another tally shows more, and its lengths. */
-  synchronized void merge(Tally other) {
+  /** Takes over whatever of another tally shows more, and adds its lengths. */
+  void merge(Tally other) {
+    length += other.length;
     for (int level = 0; level < 3; level++) {
       float[] mine = showing[level];
       float[] theirs = other.showing[level];
       for (int s = 0; s < mine.length; s++) {
         mine[s] = Math.max(mine[s], theirs[s]);
       }
-    }
-  }
-
-  /** Adds the lengths of another tally; in a fixed order, since sums of fractions depend on it. */
-  void mergeLengths(Tally other) {
-    length += other.length;
-    for (int level = 0; level < 3; level++) {
       for (int b = 0; b < lengths[level].length; b++) {
         lengths[level][b] += other.lengths[level][b];
       }
