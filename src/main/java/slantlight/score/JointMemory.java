@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import slantlight.board.Joint;
 import slantlight.geom.Vec2;
+import slantlight.light.LightModel;
 import slantlight.scene.JointKind;
 import slantlight.scene.Paint;
 import slantlight.scene.Surface;
@@ -19,6 +20,7 @@ import slantlight.scene.Surface;
  */
 public final class JointMemory {
   private final Map<Key, Shown> shown = new HashMap<>();
+  private LitYear year;
 
   /** All that a joint's showing depends on in such scores. */
   private record Key(
@@ -30,6 +32,14 @@ public final class JointMemory {
    * @param profile largest showing at level 4 of each place
    */
   record Shown(Tally tally, List<Double> profile, Optional<Peak> peak) {}
+
+  /** The states in which all that is remembered was looked at, gathered when first asked for. */
+  LitYear year(LightModel light, ScoreOptions options) {
+    if (year == null) {
+      year = LitYear.of(light, options);
+    }
+    return year;
+  }
 
   private static Key key(Surface surface, Joint joint, List<Vec2> places, boolean backBlocked) {
     Joint anyId =

@@ -181,7 +181,7 @@ public final class Scorer {
     List<SamplePoint> samples = seen.stream().map(p -> p.point().sample()).toList();
     Basis basis =
         light.basis(samples, seen.stream().map(p -> (Kernel) p.kernel()).toList(), progress);
-    LitYear year = LitYear.of(light, options);
+    LitYear year = memory.year(light, options);
     SunBeams beams = light.beams(samples);
     YearScan scan = new YearScan(basis, beams, places, year);
     Map<String, List<PointOptics>> joints = new LinkedHashMap<>();
