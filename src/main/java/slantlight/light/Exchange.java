@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import slantlight.geom.Frame;
 import slantlight.geom.Lambert;
 import slantlight.geom.Vec3;
@@ -274,35 +275,54 @@ final class Exchange {
    * @param light illuminance by patch and source, lx
    */
   void solve(float[][] light) {
-    int sources = light.length == 0 ? 0 : light[0].length;
+    int[] bright = bright(light);
     Workers.each(
-        (sources + CHUNK - 1) / CHUNK,
-        c -> solve(light, c * CHUNK, Math.min(sources, (c + 1) * CHUNK)));
+        (bright.length + CHUNK - 1) / CHUNK,
+        c -> {
+          int end = Math.min(bright.length, (c + 1) * CHUNK);
+          solve(light, Arrays.copyOfRange(bright, c * CHUNK, end));
+        });
   }
 
-  private void solve(float[][] light, int from, int to) {
-    int width = to - from;
+  /** Sources of which any light comes in: a sun behind the house brings none. */
+  private static int[] bright(float[][] light) {
+    BitSet bright = new BitSet();
+    for (float[] bySource : light) {
+      for (int c = 0; c < bySource.length; c++) {
+        if (bySource[c] != 0) {
+          bright.set(c);
+        }
+      }
+    }
+    return bright.stream().toArray();
+  }
+
+  private void solve(float[][] light, int[] sources) {
+    int width = sources.length;
     int n = mesh.groups;
     float[][] direct = new float[n][width];
     float[][] once = new float[n][width];
     for (int g = 0; g < n; g++) {
-      throwOn(
-          g, columns(light, mesh.groupStart[g], mesh.groupStart[g + 1], from, to), direct[g], once);
+      throwOn(g, direct(light, g, sources), direct[g], once);
     }
     float[][] exitance = bounceOn(once, width);
     float[] sum = new float[width];
     for (int g = 0; g < n; g++) {
       System.arraycopy(once[g], 0, sum, 0, width);
       gather(sum, neighbours[g], groupFactors[g], exitance);
-      spread(g, sum, direct, exitance, light, from);
+      spread(g, sum, direct, exitance, light, sources);
     }
   }
 
-  /** Some columns of some patches. */
-  private static float[][] columns(float[][] light, int first, int end, int from, int to) {
-    float[][] out = new float[end - first][];
+  /** Light of some sources on the patches of a group. */
+  private float[][] direct(float[][] light, int g, int[] sources) {
+    int start = mesh.groupStart[g];
+    float[][] out = new float[mesh.groupStart[g + 1] - start][sources.length];
     for (int i = 0; i < out.length; i++) {
-      out[i] = Arrays.copyOfRange(light[first + i], from, to);
+      float[] from = light[start + i];
+      for (int c = 0; c < sources.length; c++) {
+        out[i][c] = from[sources[c]];
+      }
     }
     return out;
   }
@@ -371,7 +391,7 @@ final class Exchange {
    * group's mean stays what the exchange of groups says.
    */
   private void spread(
-      int g, float[] mean, float[][] first, float[][] later, float[][] light, int from) {
+      int g, float[] mean, float[][] first, float[][] later, float[][] light, int[] sources) {
     int width = mean.length;
     int start = mesh.groupStart[g];
     int count = mesh.groupStart[g + 1] - start;
@@ -391,7 +411,7 @@ final class Exchange {
     for (int i = 0; i < count; i++) {
       float[] out = light[start + i];
       for (int c = 0; c < width; c++) {
-        out[from + c] += ratio[c] == 0 ? mean[c] : ratio[c] * part[i][c];
+        out[sources[c]] += ratio[c] == 0 ? mean[c] : ratio[c] * part[i][c];
       }
     }
   }
