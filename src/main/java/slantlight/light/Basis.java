@@ -12,7 +12,10 @@ public interface Basis {
   /** Rows of a sample, as its kernel said. */
   int rows(int sample);
 
-  /** Prepares the source strengths of some moments (a few hundred at most is fastest). */
+  /**
+   * Prepares the source strengths of some moments (a few hundred at most is fastest). A block
+   * serves all bases of one light.
+   */
   Block block(List<LightState> states);
 
   /**

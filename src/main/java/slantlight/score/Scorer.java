@@ -2,8 +2,6 @@ package slantlight.score;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,11 +19,8 @@ import slantlight.board.Layout;
 import slantlight.board.LayoutSolver;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
-import slantlight.light.Basis;
-import slantlight.light.Kernel;
 import slantlight.light.LightModel;
 import slantlight.light.SamplePoint;
-import slantlight.light.SunBeams;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.Eye;
@@ -72,7 +67,7 @@ public final class Scorer {
         options,
         () ->
             fresh(Transport.of(house, TransportOptions.DEFAULT, progress), options, progress)
-                .run()
+                .run(false)
                 .score());
   }
 
@@ -82,7 +77,7 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static HouseScore score(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(options, () -> fresh(light, options, progress).run().score());
+    return inPool(options, () -> fresh(light, options, progress).run(false).score());
   }
 
   /**
@@ -93,7 +88,7 @@ public final class Scorer {
    */
   public static HouseScore score(
       LightModel light, ScoreOptions options, JointMemory memory, Progress progress) {
-    return inPool(options, () -> new Scorer(light, options, memory, progress).run().score());
+    return inPool(options, () -> new Scorer(light, options, memory, progress).run(false).score());
   }
 
   private static Scorer fresh(LightModel light, ScoreOptions options, Progress progress) {
@@ -103,7 +98,7 @@ public final class Scorer {
   /**
    * A score and what tells its joints' showing at single moments.
    *
-   * @param moments holds the responses of all points of joints: tens of megabytes for a house
+   * @param moments holds the light at all points of joints: hundreds of megabytes for a house
    */
   public record Followed(HouseScore score, JointMoments moments) {}
 
@@ -113,7 +108,7 @@ public final class Scorer {
    * @throws CancellationException if {@code progress} asks to stop
    */
   public static Followed follow(LightModel light, ScoreOptions options, Progress progress) {
-    return inPool(options, () -> fresh(light, options, progress).run());
+    return inPool(options, () -> fresh(light, options, progress).run(true));
   }
 
   private static <T> T inPool(ScoreOptions options, Callable<T> work) {
@@ -157,7 +152,10 @@ public final class Scorer {
     }
   }
 
-  private Followed run() {
+  /**
+   * @param keep whether single moments are wanted, too
+   */
+  private Followed run(boolean keep) {
     List<Surface> surfaces =
         house.surfaces().stream()
             .filter(Surface::boarded)
@@ -168,36 +166,21 @@ public final class Scorer {
         surfaces.stream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
     List<Task> open = tasks.stream().filter(t -> t.in(memory).isEmpty()).toList();
     List<List<PointOptics>> optics = made(open.size(), i -> optics(open.get(i)));
-    Map<PointOptics, Integer> places = new HashMap<>();
-    List<PointOptics> seen = new ArrayList<>();
-    for (List<PointOptics> points : optics) {
-      for (PointOptics p : points) {
-        if (p.eyes() > 0) {
-          places.put(p, seen.size());
-          seen.add(p);
-        }
-      }
-    }
-    List<SamplePoint> samples = seen.stream().map(p -> p.point().sample()).toList();
-    Basis basis =
-        light.basis(samples, seen.stream().map(p -> (Kernel) p.kernel()).toList(), progress);
     LitYear year = memory.year(light, options);
-    SunBeams beams = light.beams(samples);
-    YearScan scan = new YearScan(basis, beams, places, year);
-    Map<String, List<PointOptics>> joints = new LinkedHashMap<>();
-    for (int i = 0; i < open.size(); i++) {
-      if (!open.get(i).spots()) {
-        joints.put(open.get(i).joint().id(), optics.get(i));
-      }
-    }
-    JointMoments moments = new JointMoments(house, options, basis, beams, places, joints);
+    YearScan scan = new YearScan(light, year);
+    Map<String, PointLights> lights = new ConcurrentHashMap<>();
     PeakReasons reasons = new PeakReasons(light, year);
     AtomicInteger done = new AtomicInteger();
     List<JointMemory.Shown> shown =
         made(
             open.size(),
             i -> {
-              JointMemory.Shown s = shown(open.get(i), optics.get(i), scan, reasons);
+              Task task = open.get(i);
+              PointLights at = PointLights.of(light, optics.get(i));
+              if (keep && !task.spots()) {
+                lights.put(task.joint().id(), at);
+              }
+              JointMemory.Shown s = shown(task, at, scan, reasons);
               progress.at(
                   "the year, joint by joint", done.incrementAndGet() / (double) open.size());
               return s;
@@ -213,9 +196,9 @@ public final class Scorer {
                 i -> assemble(surfaces.get(i), layouts.get(surfaces.get(i).id()), tasks, year)),
             options.year(),
             options.stepMinutes(),
-            seen.size(),
+            (int) optics.stream().flatMap(List::stream).filter(p -> p.eyes() > 0).count(),
             year.moments());
-    return new Followed(score, moments);
+    return new Followed(score, new JointMoments(light, options, lights));
   }
 
   /** What comes of each number below a count, made by all threads. */
@@ -282,22 +265,24 @@ public final class Scorer {
   }
 
   private static JointMemory.Shown shown(
-      Task task, List<PointOptics> points, YearScan scan, PeakReasons reasons) {
+      Task task, PointLights lights, YearScan scan, PeakReasons reasons) {
+    List<PointOptics> points = lights.points();
     Tally tally = new Tally(scan.year());
     double step = task.spots() ? 1 : task.joint().length() / points.size();
     List<Double> profile = new ArrayList<>();
     PointOptics worstPoint = null;
     Ingredients.Kitchen worstKitchen = null;
     PointTrace.Worst worst = new PointTrace.Worst();
-    for (PointOptics point : points) {
+    for (int i = 0; i < points.size(); i++) {
       float[] own = new float[3];
-      if (point.eyes() > 0) {
-        Ingredients.Kitchen kitchen = scan.kitchen(scan.place(point));
-        PointTrace.Worst here = scan.follow(point, kitchen, tally.showing(), own);
+      int sample = lights.sample()[i];
+      if (sample >= 0) {
+        Ingredients.Kitchen kitchen = scan.kitchen(lights.basis(), sample);
+        PointTrace.Worst here = scan.follow(lights, i, kitchen, tally.showing(), own);
         tally.addLength(step, own);
         if (here.showing() > worst.showing()) {
           worst = here;
-          worstPoint = point;
+          worstPoint = points.get(i);
           worstKitchen = kitchen;
         }
       }

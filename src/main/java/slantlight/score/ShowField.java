@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import slantlight.board.Joint;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
 import slantlight.light.Basis;
-import slantlight.light.Kernel;
 import slantlight.light.LightModel;
 import slantlight.light.SamplePoint;
 import slantlight.light.SunBeams;
@@ -142,25 +142,14 @@ final class ShowField implements ShowWeight {
     for (Lattice l : lattices) {
       fields.put(l.surface().id(), new float[2][2][l.columns() * l.rows()]);
     }
-    List<SamplePoint> samples = nodes.stream().map(n -> n.any().point().sample()).toList();
-    List<Kernel> kernels = nodes.stream().map(n -> (Kernel) n.any().kernel()).toList();
-    Basis basis = light.basis(samples, kernels, progress);
-    SunBeams beams = light.beams(samples);
-    YearScan scan = new YearScan(basis, beams, Map.of(), year);
+    YearScan scan = new YearScan(light, year);
+    AtomicInteger done = new AtomicInteger();
     Workers.each(
         nodes.size(),
         i -> {
           Node node = nodes.get(i);
-          float[][][] out = fields.get(node.lattice().surface().id());
-          Ingredients.Kitchen kitchen = scan.kitchen(i);
-          for (int turn = 0; turn < 2; turn++) {
-            for (int kind = 0; kind < 2; kind++) {
-              float[] own = new float[3];
-              new PointTrace(node.optics()[turn][kind], beams, i, year, kitchen)
-                  .follow(new float[3][year.states()], own);
-              out[turn][kind][node.index()] = own[1];
-            }
-          }
+          follow(node, light, scan, fields.get(node.lattice().surface().id()));
+          progress.at("where joints would show", done.incrementAndGet() / (double) nodes.size());
         });
     Map<String, ShowWeight> out = new HashMap<>();
     for (Lattice l : lattices) {
@@ -169,6 +158,27 @@ final class ShowField implements ShowWeight {
           l.surface().id(), new ShowField(l.axis(), l.origin(), l.columns(), l.rows(), f[0], f[1]));
     }
     return out;
+  }
+
+  /**
+   * Follows a joint at a place in both directions.
+   *
+   * @param field [along, across][tapered, butt] receives at the place's index
+   */
+  private static void follow(Node node, LightModel light, YearScan scan, float[][][] field) {
+    List<SamplePoint> samples = List.of(node.any().point().sample());
+    Basis basis = light.basis(samples, List.of(node.any().kernel()), Progress.NONE);
+    SunBeams beams = light.beams(samples);
+    LitYear year = scan.year();
+    Ingredients.Kitchen kitchen = scan.kitchen(basis, 0);
+    for (int turn = 0; turn < 2; turn++) {
+      for (int kind = 0; kind < 2; kind++) {
+        float[] own = new float[3];
+        new PointTrace(node.optics()[turn][kind], beams, 0, year, kitchen)
+            .follow(new float[3][year.states()], own);
+        field[turn][kind][node.index()] = own[1];
+      }
+    }
   }
 
   private static List<Node> nodes(

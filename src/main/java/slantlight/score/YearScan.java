@@ -2,36 +2,26 @@ package slantlight.score;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import slantlight.light.Basis;
+import slantlight.light.LightModel;
 import slantlight.light.LightState;
-import slantlight.light.SunBeams;
+import slantlight.units.Progress;
 
-/** The year's light made ready, and the points' places in its basis. */
+/** The year's light made ready for all points of a house. */
 final class YearScan {
   /** States to a block of the basis: sources and rows of a point then stay in the near caches. */
   private static final int BLOCK = 256;
 
-  private final Basis basis;
-  private final SunBeams beams;
-  private final Map<PointOptics, Integer> places;
   private final LitYear year;
   private final List<Basis.Block> blocks = new ArrayList<>();
 
-  /**
-   * Makes the year's ingredients ready for a basis.
-   *
-   * @param places index in the basis of every point that some eye sees, by identity
-   */
-  YearScan(Basis basis, SunBeams beams, Map<PointOptics, Integer> places, LitYear year) {
-    this.basis = basis;
-    this.beams = beams;
-    this.places = places;
+  /** Makes the year's ingredients ready. */
+  YearScan(LightModel light, LitYear year) {
     this.year = year;
+    Basis any = light.basis(List.of(), List.of(), Progress.NONE);
     List<LightState> all = year.ingredients();
     for (int from = 0; from < all.size(); from += BLOCK) {
-      List<LightState> part = all.subList(from, Math.min(from + BLOCK, all.size()));
-      blocks.add(basis.block(part));
+      blocks.add(any.block(all.subList(from, Math.min(from + BLOCK, all.size()))));
     }
   }
 
@@ -39,25 +29,24 @@ final class YearScan {
     return year;
   }
 
-  int place(PointOptics point) {
-    return places.get(point);
-  }
-
   /**
    * Follows a point through the year.
    *
+   * @param i number of the point among those of its joint, which some eye sees
    * @param kitchen of the point
    * @param showing raised where the point shows more: [level - 3][state]
    * @param own receives the point's largest clear-weather showing at each level
    * @return its worst state and eye at level 4
    */
   PointTrace.Worst follow(
-      PointOptics point, Ingredients.Kitchen kitchen, float[][] showing, float[] own) {
-    return new PointTrace(point, beams, place(point), year, kitchen).follow(showing, own);
+      PointLights lights, int i, Ingredients.Kitchen kitchen, float[][] showing, float[] own) {
+    int sample = lights.sample()[i];
+    return new PointTrace(lights.points().get(i), lights.beams(), sample, year, kitchen)
+        .follow(showing, own);
   }
 
-  /** Rows of a sample under every ingredient. */
-  Ingredients.Kitchen kitchen(int sample) {
+  /** Rows of a sample of the same light under every ingredient. */
+  Ingredients.Kitchen kitchen(Basis basis, int sample) {
     int n = basis.rows(sample);
     float[][] out = new float[year.ingredients().size()][n];
     float[][] block = new float[n][BLOCK];

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
@@ -52,8 +51,8 @@ class IngredientsTest {
       Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
       ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
       Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-      YearScan scan = new YearScan(basis, light.beams(List.of(sample)), Map.of(), year);
-      compare(basis, scan.kitchen(0), year, kernel);
+      YearScan scan = new YearScan(light, year);
+      compare(basis, scan.kitchen(basis, 0), year, kernel);
     }
   }
 
@@ -74,8 +73,8 @@ class IngredientsTest {
     Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
     ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
     Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-    YearScan scan = new YearScan(basis, light.beams(List.of(sample)), Map.of(), year);
-    Ingredients.Kitchen kitchen = scan.kitchen(0);
+    YearScan scan = new YearScan(light, year);
+    Ingredients.Kitchen kitchen = scan.kitchen(basis, 0);
     Set<Object> kinds = new HashSet<>();
     for (int s = 0; s < year.states(); s++) {
       LightState state = year.light(s);

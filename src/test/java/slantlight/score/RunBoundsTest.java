@@ -3,7 +3,6 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
@@ -47,7 +46,7 @@ class RunBoundsTest {
       PointOptics optics = new PointOptics(point, kernel, TABLE, RIDGES, lean, EyeModel.STANDARD);
       Basis basis = light.basis(List.of(point.sample()), List.of(kernel), Progress.NONE);
       SunBeams beams = light.beams(List.of(point.sample()));
-      Ingredients.Kitchen kitchen = new YearScan(basis, beams, Map.of(), year).kitchen(0);
+      Ingredients.Kitchen kitchen = new YearScan(light, year).kitchen(basis, 0);
       compare(year, optics, kitchen, new PointTrace(optics, beams, 0, year, kitchen));
     }
   }
