@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
@@ -97,45 +98,53 @@ final class Bounce {
           tell(g, q, null, kite, sink);
         }
       } else {
-        divide(veil, patch.rings(), patch.box(), patch, DEPTH, p, n, spread, kite, sink);
+        divide(veil, patch, p, n, spread, kite, sink);
       }
     }
   }
 
-  /** Cuts what of a patch lies in a box into four until it is seen under a small angle. */
+  /**
+   * What of a patch lies in a box.
+   *
+   * @param depth how often it may still be cut
+   */
+  private record Piece(double[][] rings, double[] box, int depth) {}
+
+  /** Cuts a patch into four again and again until each piece is seen under a small angle. */
   private void divide(
-      Veil veil,
-      double[][] rings,
-      double[] box,
-      Patch patch,
-      int depth,
-      Vec3 p,
-      Vec3 n,
-      Spread spread,
-      Exchange.Kite kite,
-      PatchSink sink) {
-    double u = (box[0] + box[2]) / 2;
-    double v = (box[1] + box[3]) / 2;
-    Vec3 middle = patch.frame().toWorld(middle(patch, rings, u, v));
-    double size = Math.max(box[2] - box[0], box[3] - box[1]);
-    if (depth == 0 || size < wide(spread, p, middle)) {
-      if (!veil.hides(middle, patch.normal())) {
-        kite.look(rings, patch.frame(), p, n);
+      Veil veil, Patch patch, Vec3 p, Vec3 n, Spread spread, Exchange.Kite kite, PatchSink sink) {
+    ArrayDeque<Piece> pending = new ArrayDeque<>();
+    pending.push(new Piece(patch.rings(), patch.box(), DEPTH));
+    while (!pending.isEmpty()) {
+      Piece piece = pending.pop();
+      double[] box = piece.box;
+      double u = (box[0] + box[2]) / 2;
+      double v = (box[1] + box[3]) / 2;
+      Vec3 middle = patch.frame().toWorld(middle(patch, piece.rings, u, v));
+      double size = Math.max(box[2] - box[0], box[3] - box[1]);
+      if (piece.depth > 0 && size >= wide(spread, p, middle)) {
+        quarter(patch, piece, u, v, pending);
+      } else if (!veil.hides(middle, patch.normal())) {
+        kite.look(piece.rings, patch.frame(), p, n);
         tell(patch.group(), patch.index(), box, kite, sink);
       }
-      return;
     }
+  }
+
+  private static void quarter(
+      Patch patch, Piece piece, double u, double v, ArrayDeque<Piece> pending) {
+    double[] box = piece.box;
     boolean whole = patch.whole();
-    for (int k = 0; k < 4; k++) {
+    for (int k = 3; k >= 0; k--) {
       double[] quarter = {
         (k & 1) == 0 ? box[0] : u,
         (k & 2) == 0 ? box[1] : v,
         (k & 1) == 0 ? u : box[2],
         (k & 2) == 0 ? v : box[3]
       };
-      double[][] part = whole ? new double[][] {Rings.round(quarter)} : clip(rings, quarter);
+      double[][] part = whole ? new double[][] {Rings.round(quarter)} : clip(piece.rings, quarter);
       if (part.length > 0) {
-        divide(veil, part, quarter, patch, depth - 1, p, n, spread, kite, sink);
+        pending.push(new Piece(part, quarter, piece.depth - 1));
       }
     }
   }

@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.ArrayDeque;
 import slantlight.geom.Frame;
 import slantlight.geom.Lambert;
 import slantlight.geom.Rings;
@@ -37,6 +38,12 @@ final class Sight {
   private final View view = new View();
   private final double[] vector = new double[3];
   private final double[] t = new double[1];
+
+  /**
+   * Rings still to be looked at. Not recursion: the JIT copies a method that calls itself into
+   * itself, and this one is long.
+   */
+  private final ArrayDeque<double[]> pending = new ArrayDeque<>();
 
   private double px;
   private double py;
@@ -113,35 +120,39 @@ final class Sight {
     return !veil.shut();
   }
 
-  private void openParts(double[] ring, Vec3 n, double[] sum) {
-    double[] halves = halving(ring, 0.4);
-    if (halves != null) {
-      openHalves(ring, halves, n, sum);
-      return;
-    }
-    double[] m = Rings.middle(ring);
-    int here = inside(m[0], m[1]);
-    boolean mixed = false;
-    for (int i = 0; i < ring.length && !mixed; i += 2) {
-      mixed = inside(inward(ring[i], m[0]), inward(ring[i + 1], m[1])) != here;
-    }
-    double[] finer = mixed ? halving(ring, 0.1) : null;
-    if (finer != null) {
-      openHalves(ring, finer, n, sum);
-    } else if (here >= 0) {
-      lambert(ring);
-      sum[0] += Math.max(0, vector[0] * n.x() + vector[1] * n.y() + vector[2] * n.z());
+  private void openParts(double[] hole, Vec3 n, double[] sum) {
+    pending.push(hole);
+    while (!pending.isEmpty()) {
+      double[] ring = pending.pop();
+      double[] cut = halving(ring, 0.4);
+      if (cut == null) {
+        double[] m = Rings.middle(ring);
+        int here = inside(m[0], m[1]);
+        boolean mixed = false;
+        for (int i = 0; i < ring.length && !mixed; i += 2) {
+          mixed = inside(inward(ring[i], m[0]), inward(ring[i + 1], m[1])) != here;
+        }
+        cut = mixed ? halving(ring, 0.1) : null;
+        if (cut == null && here >= 0) {
+          lambert(ring);
+          sum[0] += Math.max(0, vector[0] * n.x() + vector[1] * n.y() + vector[2] * n.z());
+        }
+      }
+      if (cut != null) {
+        halve(ring, cut);
+      }
     }
   }
 
-  private void openHalves(double[] ring, double[] cut, Vec3 n, double[] sum) {
-    double[] low = Rings.clip(ring, -cut[0], -cut[1], cut[2]);
+  /** Leaves the halves of a ring to be looked at, the lower one first. */
+  private void halve(double[] ring, double[] cut) {
     double[] high = Rings.clip(ring, cut[0], cut[1], -cut[2]);
-    if (low.length > 0) {
-      openParts(low, n, sum);
-    }
     if (high.length > 0) {
-      openParts(high, n, sum);
+      pending.push(high);
+    }
+    double[] low = Rings.clip(ring, -cut[0], -cut[1], cut[2]);
+    if (low.length > 0) {
+      pending.push(low);
     }
   }
 
@@ -174,12 +185,22 @@ final class Sight {
             + n.z() * (f.origin().z() - pz));
   }
 
-  private void divide(double[] ring, boolean cloth) {
-    double[] halves = halving(ring, coneAngle);
-    if (halves != null) {
-      both(ring, halves, cloth);
-      return;
+  private void divide(double[] part, boolean cloth) {
+    pending.push(part);
+    while (!pending.isEmpty()) {
+      double[] ring = pending.pop();
+      double[] cut = halving(ring, coneAngle);
+      if (cut == null) {
+        cut = looked(ring, cloth);
+      }
+      if (cut != null) {
+        halve(ring, cut);
+      }
     }
+  }
+
+  /** Tells what is seen in a ring, unless it must be cut: then the cut. */
+  private double[] looked(double[] ring, boolean cloth) {
     double[] m = Rings.middle(ring);
     int here = mark(m[0], m[1], cloth);
     boolean mixed = false;
@@ -194,13 +215,12 @@ final class Sight {
       limit = Math.min(limit, edgeAngle);
     }
     double[] finer = limit < coneAngle ? halving(ring, limit) : null;
-    if (finer != null) {
-      both(ring, finer, cloth);
-    } else if (mixed) {
+    if (finer == null && mixed) {
       emitMixed(ring, m, cloth);
-    } else if (here >= 0) {
+    } else if (finer == null && here >= 0) {
       emit(ring, m, 1, cloth);
     }
+    return finer;
   }
 
   /** A cone still cut by an edge: shared out evenly among its middle and corners. */
@@ -212,17 +232,6 @@ final class Sight {
       if (inside(at[0], at[1]) >= 0) {
         emit(ring, at, share, cloth);
       }
-    }
-  }
-
-  private void both(double[] ring, double[] cut, boolean cloth) {
-    double[] low = Rings.clip(ring, -cut[0], -cut[1], cut[2]);
-    double[] high = Rings.clip(ring, cut[0], cut[1], -cut[2]);
-    if (low.length > 0) {
-      divide(low, cloth);
-    }
-    if (high.length > 0) {
-      divide(high, cloth);
     }
   }
 

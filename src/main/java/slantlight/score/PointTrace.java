@@ -128,12 +128,11 @@ final class PointTrace {
         int end = kernel.row(eye + 1, 0);
         kitchen.cook(menu, from, to, rows, first, end);
         shine(to - from, first, end);
-        if (sharp) {
-          kitchen.sharpen(menu, run, rows, first, end);
-        }
-        if (!judgeRun(eye, from, to - from, sharp, showing, own, worst)) {
-          kitchen.sharpen(menu, run, rows, first, end);
-          judgeRun(eye, from, to - from, true, showing, own, worst);
+        for (boolean done = false; !done; sharp = true) {
+          if (sharp) {
+            kitchen.sharpen(menu, run, rows, first, end);
+          }
+          done = judgeRun(eye, from, to - from, sharp, showing, own, worst);
         }
       }
     }
