@@ -53,6 +53,15 @@ final class BouncedRows {
       }
     }
 
+    /** All rows of it, evenly lit. */
+    float[] whole(float lux, int rows) {
+      float[] out = new float[rows];
+      for (int i = 0; i < factors.length; i++) {
+        out[i % rows] += lux * factors[i];
+      }
+      return out;
+    }
+
     /**
      * Adds all rows of its flecks.
      *

@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -224,11 +225,31 @@ final class Coefficients implements Basis {
     }
   }
 
+  @Override
+  public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
+    Sample c = samples[sample];
+    SunFlecks.Table table = flecks.under(suns);
+    List<BouncedRows.Near> near = c.close.near();
+    int[] starts = c.close.surfaceStart();
+    List<float[]> out = List.of();
+    for (int k = 0; k + 1 < starts.length; k++) {
+      SunFlecks.OnSurface on = table.on(table.surface(near.get(starts[k]).patch()), bundle);
+      for (int i = starts[k]; i < starts[k + 1] && on.narrow(); i++) {
+        float lux = on.lit()[table.place(near.get(i).patch())].narrow();
+        if (lux > 0) {
+          out = out.isEmpty() ? new ArrayList<>() : out;
+          out.add(near.get(i).whole(lux, c.rows));
+        }
+      }
+    }
+    return out;
+  }
+
   /** Adds the flecks on the patches of one surface. */
   private static void addNear(
       Sample c, int from, int to, SunFlecks.Table table, int bundle, int firstRow, float[][] out) {
     List<BouncedRows.Near> near = c.close.near();
-    SunFlecks.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle);
+    SunFlecks.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle).lit();
     int first = table.suns().start(bundle);
     for (int i = from; i < to && lit.length > 0; i++) {
       SunFlecks.Lit here = lit[table.place(near.get(i).patch())];

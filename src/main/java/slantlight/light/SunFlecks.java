@@ -36,6 +36,12 @@ final class SunFlecks {
 
   private static final int OUTERMOST = 4;
 
+  /** Mean illuminance by a sun of unit normal illuminance from which on a fleck counts. */
+  private static final float BARELY = 0.01f;
+
+  /** How many times more than under the suns of the grid a patch must shine to be worth a word. */
+  private static final float NARROW = 2;
+
   /** Sets of suns whose flecks are kept. */
   private static final int KEPT = 3;
 
@@ -44,6 +50,7 @@ final class SunFlecks {
   private final Beam beam;
   private final double edge;
   private final SunGrid grid;
+  private final Suns nodeSuns;
 
   /** By surface: its patches. */
   private final int[][] patchesOf;
@@ -70,6 +77,7 @@ final class SunFlecks {
     this.beam = beam;
     this.edge = edge;
     this.grid = grid;
+    this.nodeSuns = Suns.of(grid.nodes());
     place = new int[mesh.patches.size()];
     int surfaces = 1 + mesh.patches.stream().mapToInt(Patch::surface).max().orElse(-1);
     List<List<Integer>> of = IntStream.range(0, surfaces).mapToObj(s -> list()).toList();
@@ -291,9 +299,11 @@ final class SunFlecks {
    * @param first of these suns
    * @param parts illuminance by part, then sun, for unit normal illuminance
    * @param mean of the patch, by sun
+   * @param narrow the largest mean of a sun round which all four suns of the grid make far less of
+   *     the patch shine; 0 when there is none
    */
-  record Lit(int first, float[][] parts, float[] mean) {
-    private static final Lit NEVER = new Lit(0, new float[0][], new float[0]);
+  record Lit(int first, float[][] parts, float[] mean, float narrow) {
+    private static final Lit NEVER = new Lit(0, new float[0][], new float[0], 0);
 
     boolean dark() {
       return mean.length == 0;
@@ -309,8 +319,15 @@ final class SunFlecks {
    */
   record Gathered(int[] sun, float[][] parts, float[] mean) {}
 
-  /** Of a surface on which no sun shines. */
-  private static final Lit[] DARK = {};
+  /**
+   * A bundle of suns on the patches of one surface.
+   *
+   * @param lit by place of the patch; none when all are dark
+   * @param narrow whether some patch has narrow flecks
+   */
+  record OnSurface(Lit[] lit, boolean narrow) {
+    private static final OnSurface DARK = new OnSurface(new Lit[0], false);
+  }
 
   /** The flecks of some suns. */
   final class Table {
@@ -319,7 +336,7 @@ final class SunFlecks {
     private final float[][] weights;
 
     /** By surface, then bundle: by patch of the surface. */
-    private final AtomicReferenceArray<Lit[]> known;
+    private final AtomicReferenceArray<OnSurface> known;
 
     private final AtomicReferenceArray<Gathered> gathered =
         new AtomicReferenceArray<>(mesh.patches.size());
@@ -359,7 +376,7 @@ final class SunFlecks {
 
     /** The suns of a bundle that shine on a patch. */
     Lit of(int patch, int bundle) {
-      Lit[] lit = on(mesh.patches.get(patch).surface(), bundle);
+      Lit[] lit = on(mesh.patches.get(patch).surface(), bundle).lit;
       return lit.length == 0 ? Lit.NEVER : lit[place[patch]];
     }
 
@@ -402,10 +419,10 @@ final class SunFlecks {
       return new Gathered(sun, parts, mean);
     }
 
-    /** The suns of a bundle that shine on the patches of a surface; none when all are dark. */
-    Lit[] on(int surface, int bundle) {
+    /** The suns of a bundle that shine on the patches of a surface. */
+    OnSurface on(int surface, int bundle) {
       int i = surface * suns.bundles() + bundle;
-      Lit[] lit = known.get(i);
+      OnSurface lit = known.get(i);
       if (lit == null) {
         // One thread works it out while others wait for it: it is dearer than the wait.
         synchronized (patchesOf[surface]) {
@@ -419,24 +436,26 @@ final class SunFlecks {
       return lit;
     }
 
-    private Lit[] work(int surface, int bundle) {
+    private OnSurface work(int surface, int bundle) {
       int[] patches = patchesOf[surface];
       int from = suns.start(bundle);
       int size = suns.start(bundle + 1) - from;
       List<List<Thrown>> thrown = thrown(surface, from, size);
       if (thrown.stream().allMatch(List::isEmpty)) {
-        return DARK;
+        return OnSurface.DARK;
       }
       Lit[] out = new Lit[patches.length];
+      boolean narrow = false;
       for (int k = 0; k < out.length; k++) {
         Coverage own = own(patches[k]);
         Fleck[] found = new Fleck[size];
         for (int i = 0; i < size; i++) {
           found[i] = thrown.get(i).isEmpty() ? null : fleck(patches[k], own, thrown.get(i));
         }
-        out[k] = lit(from, found, side(patches[k]) * side(patches[k]));
+        out[k] = lit(patches[k], from, found);
+        narrow |= out[k].narrow > 0;
       }
-      return out;
+      return new OnSurface(out, narrow);
     }
 
     /** What each sun of a bundle throws on a surface. */
@@ -463,7 +482,8 @@ final class SunFlecks {
       return out;
     }
 
-    private static Lit lit(int from, Fleck[] found, int parts) {
+    private Lit lit(int patch, int from, Fleck[] found) {
+      int parts = side(patch) * side(patch);
       int first = 0;
       int end = found.length;
       while (first < end && found[first] == null) {
@@ -477,13 +497,28 @@ final class SunFlecks {
       }
       float[][] byPart = new float[parts][end - first];
       float[] mean = new float[end - first];
+      float narrow = 0;
       for (int i = first; i < end; i++) {
         for (int q = 0; q < parts && found[i] != null; q++) {
           byPart[q][i - first] = found[i].parts()[q];
         }
         mean[i - first] = found[i] == null ? 0 : found[i].mean();
+        if (mean[i - first] > narrow && isNarrow(patch, from + i, mean[i - first])) {
+          narrow = mean[i - first];
+        }
       }
-      return new Lit(from + first, byPart, mean);
+      return new Lit(from + first, byPart, mean, narrow);
+    }
+
+    private boolean isNarrow(int patch, int sun, float mean) {
+      boolean narrow = mean > BARELY && !suns.equals(nodeSuns);
+      for (int k = 0; k < 4 && narrow; k++) {
+        int node = nodes[sun][k];
+        Lit there = under(nodeSuns).of(patch, nodeSuns.bundleOf(node));
+        int i = node - there.first;
+        narrow = i < 0 || i >= there.mean.length || NARROW * there.mean[i] < mean;
+      }
+      return narrow;
     }
   }
 }

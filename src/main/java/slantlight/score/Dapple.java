@@ -1,5 +1,7 @@
 package slantlight.score;
 
+import java.util.Arrays;
+import java.util.List;
 import slantlight.light.Basis;
 
 /** Flecks of sun close to a point under the suns of the year's states. */
@@ -17,6 +19,24 @@ final class Dapple {
   }
 
   /**
+   * Rows of flecks of a run of which the mixture knows next to nothing, in the amount of the run's
+   * strongest beam.
+   */
+  List<float[]> narrow(int run) {
+    List<float[]> out = basis.narrowFlecks(sample, year.sunsOfFlecks(), run);
+    double beam = 0;
+    for (int s = year.menu().start(run); s < year.menu().start(run + 1) && !out.isEmpty(); s++) {
+      beam = Math.max(beam, year.beam(s));
+    }
+    for (float[] rows : out) {
+      for (int r = 0; r < rows.length; r++) {
+        rows[r] *= (float) beam;
+      }
+    }
+    return out;
+  }
+
+  /**
    * Adds what the flecks of the states of a run bring beyond the mixture of the grid's suns.
    *
    * @param out [row][state - first state of the run]
@@ -26,7 +46,7 @@ final class Dapple {
   void addTo(float[][] out, int run, int first, int end) {
     int from = year.menu().start(run);
     int size = year.menu().start(run + 1) - from;
-    float[][] rows = java.util.Arrays.copyOf(more, end - first);
+    float[][] rows = Arrays.copyOf(more, end - first);
     basis.flecks(sample, year.sunsOfFlecks(), run, first, rows);
     for (int m = 0; m < size; m++) {
       int i = year.fleck(from + m);

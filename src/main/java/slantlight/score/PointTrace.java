@@ -1,6 +1,7 @@
 package slantlight.score;
 
 import java.util.Arrays;
+import java.util.List;
 import slantlight.geom.Vec3;
 import slantlight.light.SunBeams;
 
@@ -27,6 +28,8 @@ final class PointTrace {
    * followed.
    */
   private static final float MARGIN = 1.2f;
+
+  private static final float[] NOTHING = {};
 
   private static final int BATCH = Ingredients.Menu.LONGEST;
 
@@ -121,8 +124,9 @@ final class PointTrace {
       lit[s - from] = beam(s);
       sunny |= lit[s - from] != null;
     }
+    List<float[]> narrow = kitchen.narrow(menu, run);
     for (int eye = 0; eye < optics.eyes(); eye++) {
-      boolean sharp = mayExceed(run, eye, bounds, own);
+      boolean sharp = mayExceed(run, eye, narrow, bounds, own);
       if (sharp || sunny || !ruledOut(run, eye, bounds, showing, own)) {
         int first = kernel.row(eye, 0);
         int end = kernel.row(eye + 1, 0);
@@ -139,26 +143,35 @@ final class PointTrace {
   }
 
   /**
-   * True when a run may show an eye more than is known of the point, by the lights at its corners.
-   * Between the suns of the grid flecks may do worse than under any of them.
+   * True when a run may show an eye more than is known of the point, by the lights at its corners:
+   * as they are, and with each narrow fleck that falls between the suns of the grid.
    */
-  private boolean mayExceed(int run, int eye, RunBounds bounds, float[] own) {
+  private boolean mayExceed(int run, int eye, List<float[]> narrow, RunBounds bounds, float[] own) {
     boolean may = false;
     for (int level = 0; level < 3; level++) {
       may |= !(MARGIN * bounds.most(run, eye, level) <= own[level]);
     }
-    boolean known = may && menu.corners(run) > 0;
-    for (int corner = 0; known && corner < menu.corners(run); corner++) {
-      kitchen.corner(menu, run, corner, cornerRows);
-      known = !exceeds(eye, own);
+    if (may && menu.corners(run) == 0) {
+      return true;
     }
-    return may && !known;
+    for (int corner = 0; corner < menu.corners(run) && (may || !narrow.isEmpty()); corner++) {
+      kitchen.corner(menu, run, corner, cornerRows);
+      if (may && exceeds(eye, NOTHING, own)) {
+        return true;
+      }
+      for (float[] fleck : narrow) {
+        if (exceeds(eye, fleck, own)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
-  /** True when an eye may be shown more by the light of a corner, with a margin. */
-  private boolean exceeds(int eye, float[] own) {
+  /** True when an eye may be shown more by the light of a corner and a fleck, with a margin. */
+  private boolean exceeds(int eye, float[] fleck, float[] own) {
     for (int r = kernel.row(eye, 0); r < kernel.row(eye + 1, 0); r++) {
-      rows[r][0] = cornerRows[r];
+      rows[r][0] = cornerRows[r] + (fleck.length == 0 ? 0 : fleck[r]);
     }
     float[] luminances = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
     changes(eye, 1);
