@@ -56,8 +56,10 @@ final class BouncedRows {
     /** All rows of it, evenly lit. */
     float[] whole(float lux, int rows) {
       float[] out = new float[rows];
-      for (int i = 0; i < factors.length; i++) {
-        out[i % rows] += lux * factors[i];
+      for (int part = 0; part < factors.length; part += rows) {
+        for (int r = 0; r < rows; r++) {
+          out[r] += lux * factors[part + r];
+        }
       }
       return out;
     }

@@ -1,5 +1,6 @@
 package slantlight.score;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import slantlight.geom.Vec3;
@@ -147,22 +148,37 @@ final class PointTrace {
    * as they are, and with each narrow fleck that falls between the suns of the grid.
    */
   private boolean mayExceed(int run, int eye, List<float[]> narrow, RunBounds bounds, float[] own) {
-    boolean may = false;
-    for (int level = 0; level < 3; level++) {
-      may |= !(MARGIN * bounds.most(run, eye, level) <= own[level]);
-    }
+    boolean may = reaches(level -> bounds.most(run, eye, level), own);
     if (may && menu.corners(run) == 0) {
       return true;
     }
-    for (int corner = 0; corner < menu.corners(run) && (may || !narrow.isEmpty()); corner++) {
-      kitchen.corner(menu, run, corner, cornerRows);
-      if (may && exceeds(eye, NOTHING, own)) {
-        return true;
+    List<float[]> lights = new ArrayList<>(may ? List.of(NOTHING) : List.of());
+    for (float[] fleck : narrow) {
+      if (reaches(level -> bounds.most(run, eye, level, fleck), own)) {
+        lights.add(fleck);
       }
-      for (float[] fleck : narrow) {
-        if (exceeds(eye, fleck, own)) {
+    }
+    for (int corner = 0; corner < menu.corners(run) && !lights.isEmpty(); corner++) {
+      kitchen.corner(menu, run, corner, cornerRows);
+      for (float[] light : lights) {
+        if (exceeds(eye, light, own)) {
           return true;
         }
+      }
+    }
+    return false;
+  }
+
+  /** Showing by level index. */
+  private interface ByLevel {
+    float at(int level);
+  }
+
+  /** True when a showing, with a margin, is more than is known of the point at some level. */
+  private static boolean reaches(ByLevel showing, float[] own) {
+    for (int level = 0; level < 3; level++) {
+      if (!(MARGIN * showing.at(level) <= own[level])) {
+        return true;
       }
     }
     return false;
@@ -176,12 +192,8 @@ final class PointTrace {
     float[] luminances = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
     changes(eye, 1);
     contrasts(luminances, rows[kernel.row(eye, ReliefKernel.COMPOUND)], tilts, steps, 1);
-    for (int level = 0; level < 3 && luminances[0] > DARK; level++) {
-      if (MARGIN * pooled(eye, level, tilts[0], steps[0], luminances[0]) > own[level]) {
-        return true;
-      }
-    }
-    return false;
+    return luminances[0] > DARK
+        && reaches(level -> pooled(eye, level, tilts[0], steps[0], luminances[0]), own);
   }
 
   private float pooled(int eye, int level, float tilt, float step, float luminance) {

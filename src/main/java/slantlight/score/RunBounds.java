@@ -44,16 +44,13 @@ final class RunBounds {
   }
 
   private void widen(int run, int eye, float[] rows) {
-    ReliefKernel kernel = optics.kernel();
-    float luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
-    float compound = rows[kernel.row(eye, ReliefKernel.COMPOUND)];
-    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    float along = optics.lean() == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-    float change = (float) optics.lean().part(across, along);
+    float luminance = luminance(eye, rows);
+    float compound = compound(eye, rows);
+    float change = change(eye, rows);
     int i = eyes * run + eye;
     if (luminance > 0 && compound >= 0) {
       tilt[i] = Math.max(tilt[i], change / luminance);
-      step[i] = Math.max(step[i], Math.abs(compound - luminance) / (compound + luminance));
+      step[i] = Math.max(step[i], contrast(eye, rows));
       brightest[i] = Math.max(brightest[i], luminance);
     } else if (luminance != 0 || compound != 0 || change != 0) {
       tilt[i] = Float.POSITIVE_INFINITY;
@@ -63,9 +60,48 @@ final class RunBounds {
   /** Most that a run can show an eye at a level index (0 = level 3); infinite where unknown. */
   float most(int run, int eye, int level) {
     int i = eyes * run + eye;
-    float relief = optics.relief(eye, level).most(brightest[i]);
-    float mismatch = optics.mismatch(eye, level).most(brightest[i]);
-    return ROUNDING * (tilt[i] * relief + step[i] * mismatch);
+    return most(eye, level, tilt[i], step[i], brightest[i]);
+  }
+
+  /** The same when some of a fleck may come to the light of the run. */
+  float most(int run, int eye, int level, float[] fleck) {
+    int i = eyes * run + eye;
+    float luminance = luminance(eye, fleck);
+    return luminance > 0 && compound(eye, fleck) >= 0
+        ? most(
+            eye,
+            level,
+            Math.max(tilt[i], change(eye, fleck) / luminance),
+            Math.max(step[i], contrast(eye, fleck)),
+            brightest[i] + luminance)
+        : Float.POSITIVE_INFINITY;
+  }
+
+  private float most(int eye, int level, float tilt, float step, float brightest) {
+    float relief = optics.relief(eye, level).most(brightest);
+    float mismatch = optics.mismatch(eye, level).most(brightest);
+    return ROUNDING * (tilt * relief + step * mismatch);
+  }
+
+  private float luminance(int eye, float[] rows) {
+    return rows[optics.kernel().row(eye, ReliefKernel.LUMINANCE)];
+  }
+
+  private float compound(int eye, float[] rows) {
+    return rows[optics.kernel().row(eye, ReliefKernel.COMPOUND)];
+  }
+
+  private float contrast(int eye, float[] rows) {
+    float a = compound(eye, rows);
+    float b = luminance(eye, rows);
+    return Math.abs(a - b) / (a + b);
+  }
+
+  private float change(int eye, float[] rows) {
+    ReliefKernel kernel = optics.kernel();
+    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+    float along = optics.lean() == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+    return (float) optics.lean().part(across, along);
   }
 
   /** All runs, the one that can show most at level 4 first; those without a bound come last. */
