@@ -15,7 +15,7 @@ final class BouncedRows {
   private static final int BATCH = 8;
 
   private final float[][] out;
-  private final SunFlecks.Table atNodes;
+  private final FleckTable atNodes;
   private final int firstSun;
   private final float[][] responses = new float[BATCH][];
   private final double[] weights;
@@ -29,7 +29,7 @@ final class BouncedRows {
   private float[] even;
 
   /**
-   * A patch close to a sample, its weights in the sample's rows.
+   * A patch that a sample sees by itself, its weights in the sample's rows.
    *
    * @param parts those of its parts that count, ascending; none when the patch counts as a whole
    * @param factors by place in {@code parts}, then row; by row for the patch as a whole
@@ -41,7 +41,7 @@ final class BouncedRows {
      * @param rows of the sample
      * @param out [row - firstRow][sun - first]
      */
-    void addTo(float[][] out, int first, SunFlecks.Lit lit, int firstRow, int rows) {
+    void addTo(float[][] out, int first, FleckTable.Lit lit, int firstRow, int rows) {
       float[][] terms = terms(lit.parts(), lit.mean());
       int at = lit.first() - first;
       int r = 0;
@@ -69,7 +69,7 @@ final class BouncedRows {
      *
      * @param out by row, then sun
      */
-    void addTo(float[][] out, SunFlecks.Gathered lit) {
+    void addTo(float[][] out, FleckTable.Gathered lit) {
       int rows = out.length;
       float[][] terms = terms(lit.parts(), lit.mean());
       int[] start = new int[terms.length];
@@ -99,21 +99,28 @@ final class BouncedRows {
   }
 
   /**
-   * Flecks that are followed sun by sun.
+   * How flecks of sun enter a sample's rows.
    *
    * @param near patches on which they lie, those of one surface together
    * @param surfaceStart first in {@code near} of each surface, and their number
    * @param place in {@code atNodes} by sun of the grid, or -1
    * @param atNodes what the rows hold of them: by place, then row
    */
-  record Close(List<Near> near, int[] surfaceStart, int[] place, float[] atNodes) {}
+  record FleckRows(List<Near> near, int[] surfaceStart, int[] place, float[] atNodes) {
+    /** Of a row that has none. */
+    static FleckRows none(int nodes) {
+      int[] place = new int[nodes];
+      Arrays.fill(place, -1);
+      return new FleckRows(List.of(), new int[1], place, new float[0]);
+    }
+  }
 
   /**
    * @param out rows that receive the sums, by column
    * @param atNodes flecks of the suns of the grid
    * @param firstSun column of the first sun of the grid
    */
-  BouncedRows(float[][] out, SunFlecks.Table atNodes, int firstSun) {
+  BouncedRows(float[][] out, FleckTable atNodes, int firstSun) {
     this.out = out;
     this.atNodes = atNodes;
     this.firstSun = firstSun;
@@ -181,7 +188,7 @@ final class BouncedRows {
    *
    * @return the flecks that count sun by sun
    */
-  Close finish() {
+  FleckRows finish() {
     settle();
     flush();
     keepFlecks();
@@ -202,7 +209,7 @@ final class BouncedRows {
         IntStream.range(0, near.size() + 1)
             .filter(i -> i == 0 || i == near.size() || surface(i) != surface(i - 1))
             .toArray();
-    return new Close(near, starts, place, Arrays.copyOf(all, count * out.length));
+    return new FleckRows(near, starts, place, Arrays.copyOf(all, count * out.length));
   }
 
   private int surface(int i) {

@@ -23,10 +23,10 @@ final class Coefficients implements Basis {
    * @param used dense columns that matter, ascending
    * @param dense by used column, then row
    * @param sun by group, then node, then row; null for a group that sends nothing
-   * @param close flecks that are followed sun by sun
+   * @param flecks of sun on patches that it sees by themselves
    */
-  record Sample(int rows, int[] used, float[] dense, float[][] sun, BouncedRows.Close close) {
-    static Sample of(float[][] rows, BouncedRows.Close close, Columns columns) {
+  record Sample(int rows, int[] used, float[] dense, float[][] sun, BouncedRows.FleckRows flecks) {
+    static Sample of(float[][] rows, BouncedRows.FleckRows flecks, Columns columns) {
       int[] used = new int[columns.dense];
       int n = 0;
       for (int c = 0; c < columns.dense; c++) {
@@ -53,7 +53,7 @@ final class Coefficients implements Basis {
           }
         }
       }
-      return new Sample(rows.length, used, dense, sun, close);
+      return new Sample(rows.length, used, dense, sun, flecks);
     }
 
     private static boolean matters(float[][] rows, int from, int to) {
@@ -210,16 +210,16 @@ final class Coefficients implements Basis {
   @Override
   public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
     Sample c = samples[sample];
-    SunFlecks.Table table = flecks.under(suns);
+    FleckTable table = flecks.under(suns);
     int from = suns.start(bundle);
     int size = suns.start(bundle + 1) - from;
     for (int r = 0; r < out.length; r++) {
       Arrays.fill(out[r], 0, size, 0);
     }
-    for (int i = 0; i < size && c.close.atNodes().length > 0; i++) {
+    for (int i = 0; i < size && c.flecks.atNodes().length > 0; i++) {
       takeMixed(c, table, from + i, firstRow, i, out);
     }
-    int[] starts = c.close.surfaceStart();
+    int[] starts = c.flecks.surfaceStart();
     for (int k = 0; k + 1 < starts.length; k++) {
       addNear(c, starts[k], starts[k + 1], table, bundle, firstRow, out);
     }
@@ -228,12 +228,12 @@ final class Coefficients implements Basis {
   @Override
   public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
     Sample c = samples[sample];
-    SunFlecks.Table table = flecks.under(suns);
-    List<BouncedRows.Near> near = c.close.near();
-    int[] starts = c.close.surfaceStart();
+    FleckTable table = flecks.under(suns);
+    List<BouncedRows.Near> near = c.flecks.near();
+    int[] starts = c.flecks.surfaceStart();
     List<float[]> out = List.of();
     for (int k = 0; k + 1 < starts.length; k++) {
-      SunFlecks.OnSurface on = table.on(table.surface(near.get(starts[k]).patch()), bundle);
+      FleckTable.OnSurface on = table.on(table.surface(near.get(starts[k]).patch()), bundle);
       for (int i = starts[k]; i < starts[k + 1] && on.narrow(); i++) {
         float lux = on.lit()[table.place(near.get(i).patch())].narrow();
         if (lux > 0) {
@@ -247,12 +247,12 @@ final class Coefficients implements Basis {
 
   /** Adds the flecks on the patches of one surface. */
   private static void addNear(
-      Sample c, int from, int to, SunFlecks.Table table, int bundle, int firstRow, float[][] out) {
-    List<BouncedRows.Near> near = c.close.near();
-    SunFlecks.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle).lit();
+      Sample c, int from, int to, FleckTable table, int bundle, int firstRow, float[][] out) {
+    List<BouncedRows.Near> near = c.flecks.near();
+    FleckTable.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle).lit();
     int first = table.suns().start(bundle);
     for (int i = from; i < to && lit.length > 0; i++) {
-      SunFlecks.Lit here = lit[table.place(near.get(i).patch())];
+      FleckTable.Lit here = lit[table.place(near.get(i).patch())];
       if (!here.dark()) {
         near.get(i).addTo(out, first, here, firstRow, c.rows);
       }
@@ -261,12 +261,12 @@ final class Coefficients implements Basis {
 
   /** Takes away what the four suns of the grid round a sun make instead. */
   private static void takeMixed(
-      Sample c, SunFlecks.Table table, int sun, int firstRow, int at, float[][] out) {
+      Sample c, FleckTable table, int sun, int firstRow, int at, float[][] out) {
     for (int k = 0; k < 4; k++) {
-      int place = c.close.place()[table.node(sun, k)];
+      int place = c.flecks.place()[table.node(sun, k)];
       float weight = table.weight(sun, k);
       for (int r = 0; r < out.length && place >= 0 && weight != 0; r++) {
-        out[r][at] -= weight * c.close.atNodes()[place * c.rows + firstRow + r];
+        out[r][at] -= weight * c.flecks.atNodes()[place * c.rows + firstRow + r];
       }
     }
   }

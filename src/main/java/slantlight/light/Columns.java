@@ -57,9 +57,6 @@ final class Columns {
   /** Unit vectors of the nodes: x, y and z of each in turn. */
   final double[] suns;
 
-  /** The nodes once more. */
-  final Suns nodeSuns;
-
   /** The nodes as a set. */
   final Set<Vec3> standing;
 
@@ -72,7 +69,6 @@ final class Columns {
     this.nodes = grid.nodes();
     this.suns = nodes.stream().flatMapToDouble(d -> DoubleStream.of(d.x(), d.y(), d.z())).toArray();
     this.standing = Set.copyOf(nodes);
-    this.nodeSuns = Suns.of(nodes);
     this.dense = LAMPS + lamps;
     this.total = dense + GROUPS * nodes.size();
   }

@@ -73,7 +73,7 @@ final class RoomLight {
           exposures[i] = expose(mesh.patches.get(i), sights.get(), lamps);
           tally.one();
         });
-    flecks.find(columns.nodeSuns);
+    flecks.findAtNodes();
     Workers.each(
         n,
         i -> {
@@ -166,9 +166,9 @@ final class RoomLight {
     float[][] out = new float[1][columns.total];
     exposures[i].addTo(out, columns);
     int first = columns.sun(Columns.INSIDE);
-    SunFlecks.Table atNodes = flecks.under(columns.nodeSuns);
-    for (int bundle = 0; bundle < columns.nodeSuns.bundles(); bundle++) {
-      SunFlecks.Lit lit = atNodes.of(i, bundle);
+    FleckTable atNodes = flecks.atNodes();
+    for (int bundle = 0; bundle < atNodes.suns().bundles(); bundle++) {
+      FleckTable.Lit lit = atNodes.of(i, bundle);
       if (!lit.dark()) {
         beams[i] = beams[i] == null ? new float[columns.nodes.size()] : beams[i];
         for (int k = 0; k < lit.mean().length; k++) {

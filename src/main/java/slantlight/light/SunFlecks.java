@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import slantlight.geom.Coverage;
 import slantlight.geom.Frame;
@@ -36,12 +35,6 @@ final class SunFlecks {
 
   private static final int OUTERMOST = 4;
 
-  /** Mean illuminance by a sun of unit normal illuminance from which on a fleck counts. */
-  private static final float BARELY = 0.01f;
-
-  /** How many times more than under the suns of the grid a patch must shine to be worth a word. */
-  private static final float NARROW = 2;
-
   /** Sets of suns whose flecks are kept. */
   private static final int KEPT = 3;
 
@@ -50,7 +43,7 @@ final class SunFlecks {
   private final Beam beam;
   private final double edge;
   private final SunGrid grid;
-  private final Suns nodeSuns;
+  private final FleckTable atNodes;
 
   /** By surface: its patches. */
   private final int[][] patchesOf;
@@ -58,10 +51,10 @@ final class SunFlecks {
   /** By patch: its place among those of its surface. */
   private final int[] place;
 
-  private final Map<Suns, Table> tables =
+  private final Map<Suns, FleckTable> tables =
       new LinkedHashMap<>(4, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Suns, Table> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Suns, FleckTable> eldest) {
           return size() > KEPT;
         }
       };
@@ -77,7 +70,6 @@ final class SunFlecks {
     this.beam = beam;
     this.edge = edge;
     this.grid = grid;
-    this.nodeSuns = Suns.of(grid.nodes());
     place = new int[mesh.patches.size()];
     int surfaces = 1 + mesh.patches.stream().mapToInt(Patch::surface).max().orElse(-1);
     List<List<Integer>> of = IntStream.range(0, surfaces).mapToObj(s -> list()).toList();
@@ -89,10 +81,42 @@ final class SunFlecks {
         of.stream()
             .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
+    atNodes = new FleckTable(this, Suns.of(grid.nodes()), true);
   }
 
   private static List<Integer> list() {
     return new ArrayList<>();
+  }
+
+  int patches() {
+    return place.length;
+  }
+
+  int surfaces() {
+    return patchesOf.length;
+  }
+
+  /** The patches of a surface. */
+  int[] of(int surface) {
+    return patchesOf[surface];
+  }
+
+  int surface(int patch) {
+    return mesh.patches.get(patch).surface();
+  }
+
+  /** Place of a patch among those of its surface. */
+  int place(int patch) {
+    return place[patch];
+  }
+
+  SunGrid grid() {
+    return grid;
+  }
+
+  /** Parts of a patch. */
+  int parts(int patch) {
+    return side(patch) * side(patch);
   }
 
   /** Parts along a side of a patch. */
@@ -135,15 +159,40 @@ final class SunFlecks {
     if (sun.z() <= 0) {
       return null;
     }
-    List<Thrown> thrown = new ArrayList<>();
-    for (Outlook o : outlooks[patch]) {
-      Patch p = mesh.patches.get(patch);
-      Thrown t = Thrown.on(p.frame(), p.box(), o.aperture(), sun, beam);
+    Patch p = mesh.patches.get(patch);
+    return fleck(patch, own(patch), thrown(p.frame(), p.box(), apertures(patch), sun));
+  }
+
+  /** What a sun throws on a surface. */
+  List<Thrown> thrown(int surface, Vec3 sun) {
+    int[] patches = patchesOf[surface];
+    if (sun.z() <= 0 || patches.length == 0) {
+      return List.of();
+    }
+    Frame plane = mesh.patches.get(patches[0]).frame();
+    return thrown(plane, bounds(surface), apertures(patches), sun);
+  }
+
+  private List<Thrown> thrown(Frame plane, double[] box, Set<Aperture> from, Vec3 sun) {
+    List<Thrown> out = new ArrayList<>();
+    for (Aperture a : from) {
+      Thrown t = Thrown.on(plane, box, a, sun, beam);
       if (t != null) {
-        thrown.add(t);
+        out.add(t);
       }
     }
-    return fleck(patch, own(patch), thrown);
+    return out;
+  }
+
+  /** Openings that may throw light on some of the patches. */
+  private Set<Aperture> apertures(int... patches) {
+    Set<Aperture> out = new LinkedHashSet<>();
+    for (int p : patches) {
+      for (Outlook o : outlooks[p]) {
+        out.add(o.aperture());
+      }
+    }
+    return out;
   }
 
   /** Box round all patches of a surface. */
@@ -159,8 +208,8 @@ final class SunFlecks {
     return out;
   }
 
-  /** Share of each part that belongs to the patch. */
-  private Coverage own(int index) {
+  /** Share of each part of a patch that belongs to it. */
+  Coverage own(int index) {
     Patch patch = mesh.patches.get(index);
     Coverage own = new Coverage(patch.box(), side(index));
     for (double[] ring : patch.rings()) {
@@ -169,7 +218,7 @@ final class SunFlecks {
     return own;
   }
 
-  private Fleck fleck(int index, Coverage own, List<Thrown> thrown) {
+  Fleck fleck(int index, Coverage own, List<Thrown> thrown) {
     Patch patch = mesh.patches.get(index);
     int side = side(index);
     float[] parts = null;
@@ -272,253 +321,22 @@ final class SunFlecks {
   }
 
   /** Flecks of some suns, found when they are asked for. */
-  Table under(Suns suns) {
+  FleckTable under(Suns suns) {
     synchronized (tables) {
-      return tables.computeIfAbsent(suns, Table::new);
+      return tables.computeIfAbsent(suns, s -> new FleckTable(this, s, false));
     }
   }
 
-  /** Finds the flecks of some suns beforehand, every surface by one thread. */
-  void find(Suns suns) {
-    Table table = under(suns);
-    for (int b = 0; b < suns.bundles(); b++) {
+  /** Flecks of the suns of the grid. */
+  FleckTable atNodes() {
+    return atNodes;
+  }
+
+  /** Finds the flecks of the suns of the grid beforehand, every surface by one thread. */
+  void findAtNodes() {
+    for (int b = 0; b < atNodes.suns().bundles(); b++) {
       int bundle = b;
-      Workers.each(
-          patchesOf.length,
-          s -> {
-            if (patchesOf[s].length > 0) {
-              table.of(patchesOf[s][0], bundle);
-            }
-          });
-    }
-  }
-
-  /**
-   * A bundle of suns on one patch, from the first to the last that shines on it.
-   *
-   * @param first of these suns
-   * @param parts illuminance by part, then sun, for unit normal illuminance
-   * @param mean of the patch, by sun
-   * @param narrow the largest mean of a sun round which all four suns of the grid make far less of
-   *     the patch shine; 0 when there is none
-   */
-  record Lit(int first, float[][] parts, float[] mean, float narrow) {
-    private static final Lit NEVER = new Lit(0, new float[0][], new float[0], 0);
-
-    boolean dark() {
-      return mean.length == 0;
-    }
-  }
-
-  /**
-   * Suns that shine on one patch.
-   *
-   * @param sun ascending
-   * @param parts illuminance by part, then place in {@code sun}
-   * @param mean of the patch, by place in {@code sun}
-   */
-  record Gathered(int[] sun, float[][] parts, float[] mean) {}
-
-  /**
-   * A bundle of suns on the patches of one surface.
-   *
-   * @param lit by place of the patch; none when all are dark
-   * @param narrow whether some patch has narrow flecks
-   */
-  record OnSurface(Lit[] lit, boolean narrow) {
-    private static final OnSurface DARK = new OnSurface(new Lit[0], false);
-  }
-
-  /** The flecks of some suns. */
-  final class Table {
-    private final Suns suns;
-    private final int[][] nodes;
-    private final float[][] weights;
-
-    /** By surface, then bundle: by patch of the surface. */
-    private final AtomicReferenceArray<OnSurface> known;
-
-    private final AtomicReferenceArray<Gathered> gathered =
-        new AtomicReferenceArray<>(mesh.patches.size());
-
-    private Table(Suns suns) {
-      this.suns = suns;
-      known = new AtomicReferenceArray<>(patchesOf.length * suns.bundles());
-      int n = suns.start(suns.bundles());
-      nodes = new int[n][4];
-      weights = new float[n][4];
-      for (int i = 0; i < n; i++) {
-        grid.weights(suns.at(i), nodes[i], weights[i]);
-      }
-    }
-
-    Suns suns() {
-      return suns;
-    }
-
-    int surface(int patch) {
-      return mesh.patches.get(patch).surface();
-    }
-
-    int place(int patch) {
-      return place[patch];
-    }
-
-    /** One of the four suns of the grid round a sun. */
-    int node(int sun, int k) {
-      return nodes[sun][k];
-    }
-
-    /** Its share in a mixture. */
-    float weight(int sun, int k) {
-      return weights[sun][k];
-    }
-
-    /** The suns of a bundle that shine on a patch. */
-    Lit of(int patch, int bundle) {
-      Lit[] lit = on(mesh.patches.get(patch).surface(), bundle).lit;
-      return lit.length == 0 ? Lit.NEVER : lit[place[patch]];
-    }
-
-    /** All suns that shine on a patch, one after another. */
-    Gathered all(int patch) {
-      Gathered all = gathered.get(patch);
-      if (all == null) {
-        all = gather(patch);
-        gathered.set(patch, all);
-      }
-      return all;
-    }
-
-    private Gathered gather(int patch) {
-      List<Lit> lit = new ArrayList<>();
-      for (int bundle = 0; bundle < suns.bundles(); bundle++) {
-        lit.add(of(patch, bundle));
-      }
-      int[] sun =
-          lit.stream()
-              .flatMapToInt(
-                  l ->
-                      IntStream.range(0, l.mean().length)
-                          .filter(i -> l.mean()[i] > 0)
-                          .map(i -> l.first() + i))
-              .toArray();
-      float[][] parts = new float[side(patch) * side(patch)][sun.length];
-      float[] mean = new float[sun.length];
-      int at = 0;
-      for (Lit l : lit) {
-        for (int i = 0; i < l.mean().length; i++) {
-          if (l.mean()[i] > 0) {
-            for (int q = 0; q < parts.length; q++) {
-              parts[q][at] = l.parts()[q][i];
-            }
-            mean[at++] = l.mean()[i];
-          }
-        }
-      }
-      return new Gathered(sun, parts, mean);
-    }
-
-    /** The suns of a bundle that shine on the patches of a surface. */
-    OnSurface on(int surface, int bundle) {
-      int i = surface * suns.bundles() + bundle;
-      OnSurface lit = known.get(i);
-      if (lit == null) {
-        // One thread works it out while others wait for it: it is dearer than the wait.
-        synchronized (patchesOf[surface]) {
-          lit = known.get(i);
-          if (lit == null) {
-            lit = work(surface, bundle);
-            known.set(i, lit);
-          }
-        }
-      }
-      return lit;
-    }
-
-    private OnSurface work(int surface, int bundle) {
-      int[] patches = patchesOf[surface];
-      int from = suns.start(bundle);
-      int size = suns.start(bundle + 1) - from;
-      List<List<Thrown>> thrown = thrown(surface, from, size);
-      if (thrown.stream().allMatch(List::isEmpty)) {
-        return OnSurface.DARK;
-      }
-      Lit[] out = new Lit[patches.length];
-      boolean narrow = false;
-      for (int k = 0; k < out.length; k++) {
-        Coverage own = own(patches[k]);
-        Fleck[] found = new Fleck[size];
-        for (int i = 0; i < size; i++) {
-          found[i] = thrown.get(i).isEmpty() ? null : fleck(patches[k], own, thrown.get(i));
-        }
-        out[k] = lit(patches[k], from, found);
-        narrow |= out[k].narrow > 0;
-      }
-      return new OnSurface(out, narrow);
-    }
-
-    /** What each sun of a bundle throws on a surface. */
-    private List<List<Thrown>> thrown(int surface, int from, int size) {
-      Set<Aperture> apertures = new LinkedHashSet<>();
-      for (int p : patchesOf[surface]) {
-        for (Outlook o : outlooks[p]) {
-          apertures.add(o.aperture());
-        }
-      }
-      Frame plane = mesh.patches.get(patchesOf[surface][0]).frame();
-      double[] box = bounds(surface);
-      List<List<Thrown>> out = new ArrayList<>();
-      for (int i = from; i < from + size; i++) {
-        List<Thrown> list = new ArrayList<>();
-        for (Aperture a : apertures) {
-          Thrown t = suns.at(i).z() > 0 ? Thrown.on(plane, box, a, suns.at(i), beam) : null;
-          if (t != null) {
-            list.add(t);
-          }
-        }
-        out.add(list);
-      }
-      return out;
-    }
-
-    private Lit lit(int patch, int from, Fleck[] found) {
-      int parts = side(patch) * side(patch);
-      int first = 0;
-      int end = found.length;
-      while (first < end && found[first] == null) {
-        first++;
-      }
-      while (end > first && found[end - 1] == null) {
-        end--;
-      }
-      if (first == end) {
-        return Lit.NEVER;
-      }
-      float[][] byPart = new float[parts][end - first];
-      float[] mean = new float[end - first];
-      float narrow = 0;
-      for (int i = first; i < end; i++) {
-        for (int q = 0; q < parts && found[i] != null; q++) {
-          byPart[q][i - first] = found[i].parts()[q];
-        }
-        mean[i - first] = found[i] == null ? 0 : found[i].mean();
-        if (mean[i - first] > narrow && isNarrow(patch, from + i, mean[i - first])) {
-          narrow = mean[i - first];
-        }
-      }
-      return new Lit(from + first, byPart, mean, narrow);
-    }
-
-    private boolean isNarrow(int patch, int sun, float mean) {
-      boolean narrow = mean > BARELY && !suns.equals(nodeSuns);
-      for (int k = 0; k < 4 && narrow; k++) {
-        int node = nodes[sun][k];
-        Lit there = under(nodeSuns).of(patch, nodeSuns.bundleOf(node));
-        int i = node - there.first;
-        narrow = i < 0 || i >= there.mean.length || NARROW * there.mean[i] < mean;
-      }
-      return narrow;
+      Workers.each(surfaces(), s -> atNodes.on(s, bundle));
     }
   }
 }

@@ -135,10 +135,7 @@ public final class Transport implements LightModel {
   float[] luminances(OutsideCell cell, List<LightState> states) {
     float[][] response = {cell.response(columns)};
     float[][] out = new float[1][states.size()];
-    BouncedRows.Close none =
-        new BouncedRows(
-                response, rooms.flecks().under(columns.nodeSuns), columns.sun(Columns.INSIDE))
-            .finish();
+    BouncedRows.FleckRows none = BouncedRows.FleckRows.none(columns.nodes.size());
     Coefficients.Sample[] only = {Coefficients.Sample.of(response, none, columns)};
     Basis one = new Coefficients(columns, rooms.flecks(), only);
     one.evaluate(0, one.block(states), out);
@@ -346,8 +343,7 @@ public final class Transport implements LightModel {
         });
     exposure.addTo(out, columns);
     SunFlecks flecks = rooms.flecks();
-    BouncedRows bounced =
-        new BouncedRows(out, flecks.under(columns.nodeSuns), columns.sun(Columns.INSIDE));
+    BouncedRows bounced = new BouncedRows(out, flecks.atNodes(), columns.sun(Columns.INSIDE));
     bounce.at(
         room,
         f.origin(),

@@ -1,0 +1,229 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
+import slantlight.geom.Coverage;
+
+/** Flecks of some suns on the patches of a house, found surface by surface when first asked for. */
+final class FleckTable {
+  /**
+   * A bundle of suns on one patch, from the first to the last that shines on it.
+   *
+   * @param first of these suns
+   * @param parts illuminance by part, then sun, for unit normal illuminance
+   * @param mean of the patch, by sun
+   * @param narrow the largest mean of a sun round which all four suns of the grid make far less of
+   *     the patch shine; 0 when there is none
+   */
+  record Lit(int first, float[][] parts, float[] mean, float narrow) {
+    private static final Lit NEVER = new Lit(0, new float[0][], new float[0], 0);
+
+    boolean dark() {
+      return mean.length == 0;
+    }
+  }
+
+  /**
+   * Suns that shine on one patch.
+   *
+   * @param sun ascending
+   * @param parts illuminance by part, then place in {@code sun}
+   * @param mean of the patch, by place in {@code sun}
+   */
+  record Gathered(int[] sun, float[][] parts, float[] mean) {}
+
+  /**
+   * A bundle of suns on the patches of one surface.
+   *
+   * @param lit by place of the patch; none when all are dark
+   * @param narrow whether some patch has narrow flecks
+   */
+  record OnSurface(Lit[] lit, boolean narrow) {
+    private static final OnSurface DARK = new OnSurface(new Lit[0], false);
+  }
+
+  /** Mean illuminance by a sun of unit normal illuminance from which on a fleck counts. */
+  private static final float BARELY = 0.01f;
+
+  /** How many times more than under the suns of the grid a patch must shine to be worth a word. */
+  private static final float NARROW = 2;
+
+  private final SunFlecks flecks;
+  private final Suns suns;
+  private final boolean ofGrid;
+  private final int[][] nodes;
+  private final float[][] weights;
+  private final AtomicReferenceArray<OnSurface> known;
+  private final AtomicReferenceArray<Gathered> gathered;
+
+  /**
+   * An empty table.
+   *
+   * @param ofGrid true when the suns are those of the grid
+   */
+  FleckTable(SunFlecks flecks, Suns suns, boolean ofGrid) {
+    this.flecks = flecks;
+    this.suns = suns;
+    this.ofGrid = ofGrid;
+    known = new AtomicReferenceArray<>(flecks.surfaces() * suns.bundles());
+    gathered = new AtomicReferenceArray<>(flecks.patches());
+    int n = suns.size();
+    nodes = new int[n][4];
+    weights = new float[n][4];
+    for (int i = 0; i < n; i++) {
+      flecks.grid().weights(suns.at(i), nodes[i], weights[i]);
+    }
+  }
+
+  Suns suns() {
+    return suns;
+  }
+
+  int surface(int patch) {
+    return flecks.surface(patch);
+  }
+
+  /** Place of a patch among those of its surface. */
+  int place(int patch) {
+    return flecks.place(patch);
+  }
+
+  /** One of the four suns of the grid round a sun. */
+  int node(int sun, int k) {
+    return nodes[sun][k];
+  }
+
+  /** Its share in a mixture. */
+  float weight(int sun, int k) {
+    return weights[sun][k];
+  }
+
+  /** The suns of a bundle that shine on a patch. */
+  Lit of(int patch, int bundle) {
+    Lit[] lit = on(flecks.surface(patch), bundle).lit;
+    return lit.length == 0 ? Lit.NEVER : lit[flecks.place(patch)];
+  }
+
+  /** All suns that shine on a patch, one after another. */
+  Gathered all(int patch) {
+    Gathered all = gathered.get(patch);
+    if (all == null) {
+      all = gather(patch);
+      gathered.set(patch, all);
+    }
+    return all;
+  }
+
+  private Gathered gather(int patch) {
+    List<Lit> lit = new ArrayList<>();
+    for (int bundle = 0; bundle < suns.bundles(); bundle++) {
+      lit.add(of(patch, bundle));
+    }
+    int[] sun =
+        lit.stream()
+            .flatMapToInt(
+                l ->
+                    IntStream.range(0, l.mean().length)
+                        .filter(i -> l.mean()[i] > 0)
+                        .map(i -> l.first() + i))
+            .toArray();
+    float[][] parts = new float[flecks.parts(patch)][sun.length];
+    float[] mean = new float[sun.length];
+    int at = 0;
+    for (Lit l : lit) {
+      for (int i = 0; i < l.mean().length; i++) {
+        if (l.mean()[i] > 0) {
+          for (int q = 0; q < parts.length; q++) {
+            parts[q][at] = l.parts()[q][i];
+          }
+          mean[at++] = l.mean()[i];
+        }
+      }
+    }
+    return new Gathered(sun, parts, mean);
+  }
+
+  /** The suns of a bundle that shine on the patches of a surface. */
+  OnSurface on(int surface, int bundle) {
+    int i = surface * suns.bundles() + bundle;
+    OnSurface lit = known.get(i);
+    if (lit == null) {
+      // One thread works it out while others wait for it: it is dearer than the wait.
+      synchronized (flecks.of(surface)) {
+        lit = known.get(i);
+        if (lit == null) {
+          lit = work(surface, bundle);
+          known.set(i, lit);
+        }
+      }
+    }
+    return lit;
+  }
+
+  private OnSurface work(int surface, int bundle) {
+    int[] patches = flecks.of(surface);
+    int from = suns.start(bundle);
+    int size = suns.start(bundle + 1) - from;
+    List<List<Thrown>> thrown =
+        IntStream.range(from, from + size)
+            .mapToObj(i -> flecks.thrown(surface, suns.at(i)))
+            .toList();
+    if (thrown.stream().allMatch(List::isEmpty)) {
+      return OnSurface.DARK;
+    }
+    Lit[] out = new Lit[patches.length];
+    boolean narrow = false;
+    for (int k = 0; k < out.length; k++) {
+      Coverage own = flecks.own(patches[k]);
+      SunFlecks.Fleck[] found = new SunFlecks.Fleck[size];
+      for (int i = 0; i < size; i++) {
+        found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patches[k], own, thrown.get(i));
+      }
+      out[k] = lit(patches[k], from, found);
+      narrow |= out[k].narrow > 0;
+    }
+    return new OnSurface(out, narrow);
+  }
+
+  private Lit lit(int patch, int from, SunFlecks.Fleck[] found) {
+    int parts = flecks.parts(patch);
+    int first = 0;
+    int end = found.length;
+    while (first < end && found[first] == null) {
+      first++;
+    }
+    while (end > first && found[end - 1] == null) {
+      end--;
+    }
+    if (first == end) {
+      return Lit.NEVER;
+    }
+    float[][] byPart = new float[parts][end - first];
+    float[] mean = new float[end - first];
+    float narrow = 0;
+    for (int i = first; i < end; i++) {
+      for (int q = 0; q < parts && found[i] != null; q++) {
+        byPart[q][i - first] = found[i].parts()[q];
+      }
+      mean[i - first] = found[i] == null ? 0 : found[i].mean();
+      if (mean[i - first] > narrow && isNarrow(patch, from + i, mean[i - first])) {
+        narrow = mean[i - first];
+      }
+    }
+    return new Lit(from + first, byPart, mean, narrow);
+  }
+
+  private boolean isNarrow(int patch, int sun, float mean) {
+    boolean narrow = mean > BARELY && !ofGrid;
+    for (int k = 0; k < 4 && narrow; k++) {
+      int node = nodes[sun][k];
+      FleckTable grid = flecks.atNodes();
+      Lit there = grid.of(patch, grid.suns.bundleOf(node));
+      int i = node - there.first;
+      narrow = i < 0 || i >= there.mean.length || NARROW * there.mean[i] < mean;
+    }
+    return narrow;
+  }
+}
