@@ -33,8 +33,9 @@ final class BouncedRows {
    *
    * @param parts those of its parts that count, ascending; none when the patch counts as a whole
    * @param factors by place in {@code parts}, then row; by row for the patch as a whole
+   * @param whole by row, their sums over the parts
    */
-  record Near(int patch, int[] parts, float[] factors) {
+  record Near(int patch, int[] parts, float[] factors, float[] whole) {
     /**
      * Adds some rows of its flecks.
      *
@@ -51,17 +52,6 @@ final class BouncedRows {
       for (; r < out.length; r++) {
         Product.addShort(out[r], at, terms, factors, firstRow + r, rows);
       }
-    }
-
-    /** All rows of it, evenly lit. */
-    float[] whole(float lux, int rows) {
-      float[] out = new float[rows];
-      for (int part = 0; part < factors.length; part += rows) {
-        for (int r = 0; r < rows; r++) {
-          out[r] += lux * factors[part + r];
-        }
-      }
-      return out;
     }
 
     /**
@@ -218,20 +208,23 @@ final class BouncedRows {
 
   private void keepFlecks() {
     if (even != null) {
-      keep(new Near(patch, new int[0], even));
+      keep(new Near(patch, new int[0], even, even));
       even = null;
     }
     int[] parts = new int[byPart.length];
     float[] all = new float[byPart.length * out.length];
+    float[] whole = new float[out.length];
     int count = 0;
     for (int q = 0; q < byPart.length; q++) {
       if (byPart[q] != null) {
         System.arraycopy(byPart[q], 0, all, count * out.length, out.length);
         parts[count++] = q;
+        Product.add(whole, 1, byPart[q]);
       }
     }
     if (count > 0) {
-      keep(new Near(patch, Arrays.copyOf(parts, count), Arrays.copyOf(all, count * out.length)));
+      float[] factors = Arrays.copyOf(all, count * out.length);
+      keep(new Near(patch, Arrays.copyOf(parts, count), factors, whole));
     }
     byPart = new float[0][];
     patch = -1;

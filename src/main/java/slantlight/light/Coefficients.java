@@ -238,7 +238,11 @@ final class Coefficients implements Basis {
         float lux = on.lit()[table.place(near.get(i).patch())].narrow();
         if (lux > 0) {
           out = out.isEmpty() ? new ArrayList<>() : out;
-          out.add(near.get(i).whole(lux, c.rows));
+          float[] rows = new float[c.rows];
+          for (int r = 0; r < rows.length; r++) {
+            rows[r] = lux * near.get(i).whole()[r];
+          }
+          out.add(rows);
         }
       }
     }

@@ -166,10 +166,7 @@ final class FleckTable {
     int[] patches = flecks.of(surface);
     int from = suns.start(bundle);
     int size = suns.start(bundle + 1) - from;
-    List<List<Thrown>> thrown =
-        IntStream.range(from, from + size)
-            .mapToObj(i -> flecks.thrown(surface, suns.at(i)))
-            .toList();
+    List<List<Thrown>> thrown = flecks.thrown(surface, suns, bundle);
     if (thrown.stream().allMatch(List::isEmpty)) {
       return OnSurface.DARK;
     }

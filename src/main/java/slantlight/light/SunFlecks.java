@@ -163,14 +163,21 @@ final class SunFlecks {
     return fleck(patch, own(patch), thrown(p.frame(), p.box(), apertures(patch), sun));
   }
 
-  /** What a sun throws on a surface. */
-  List<Thrown> thrown(int surface, Vec3 sun) {
+  /** What each sun of a bundle throws on a surface. */
+  List<List<Thrown>> thrown(int surface, Suns suns, int bundle) {
     int[] patches = patchesOf[surface];
-    if (sun.z() <= 0 || patches.length == 0) {
+    if (patches.length == 0) {
       return List.of();
     }
     Frame plane = mesh.patches.get(patches[0]).frame();
-    return thrown(plane, bounds(surface), apertures(patches), sun);
+    double[] box = bounds(surface);
+    Set<Aperture> apertures = apertures(patches);
+    List<List<Thrown>> out = new ArrayList<>();
+    for (int i = suns.start(bundle); i < suns.start(bundle + 1); i++) {
+      Vec3 sun = suns.at(i);
+      out.add(sun.z() > 0 ? thrown(plane, box, apertures, sun) : List.of());
+    }
+    return out;
   }
 
   private List<Thrown> thrown(Frame plane, double[] box, Set<Aperture> from, Vec3 sun) {

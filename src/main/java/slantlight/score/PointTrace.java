@@ -186,14 +186,18 @@ final class PointTrace {
 
   /** True when an eye may be shown more by the light of a corner and a fleck, with a margin. */
   private boolean exceeds(int eye, float[] fleck, float[] own) {
-    for (int r = kernel.row(eye, 0); r < kernel.row(eye + 1, 0); r++) {
-      rows[r][0] = cornerRows[r] + (fleck.length == 0 ? 0 : fleck[r]);
-    }
-    float[] luminances = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
-    changes(eye, 1);
-    contrasts(luminances, rows[kernel.row(eye, ReliefKernel.COMPOUND)], tilts, steps, 1);
-    return luminances[0] > DARK
-        && reaches(level -> pooled(eye, level, tilts[0], steps[0], luminances[0]), own);
+    float luminance = atCorner(eye, ReliefKernel.LUMINANCE, fleck);
+    float compound = atCorner(eye, ReliefKernel.COMPOUND, fleck);
+    float across = atCorner(eye, ReliefKernel.CHANGE_ACROSS, fleck);
+    float along = optics.lean() == Lean.U ? 0 : atCorner(eye, ReliefKernel.CHANGE_ALONG, fleck);
+    float tilt = (float) optics.lean().part(across, along) / luminance;
+    float step = Math.abs(compound - luminance) / (compound + luminance);
+    return luminance > DARK && reaches(level -> pooled(eye, level, tilt, step, luminance), own);
+  }
+
+  private float atCorner(int eye, int quantity, float[] fleck) {
+    int row = kernel.row(eye, quantity);
+    return fleck == NOTHING ? cornerRows[row] : cornerRows[row] + fleck[row];
   }
 
   private float pooled(int eye, int level, float tilt, float step, float luminance) {
