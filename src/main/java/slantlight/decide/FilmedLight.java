@@ -2,6 +2,7 @@ package slantlight.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import slantlight.geom.Vec3;
 import slantlight.light.Basis;
 import slantlight.light.Incident;
@@ -60,6 +61,12 @@ record FilmedLight(House house, LightModel bare, LightModel black, double tau)
   public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
     return new Mixed(
         bare.basis(points, kernels, progress), black.basis(points, kernels, progress), (float) tau);
+  }
+
+  @Override
+  public void findFlecks(Suns suns, Set<String> roomIds) {
+    bare.findFlecks(suns, roomIds);
+    black.findFlecks(suns, roomIds);
   }
 
   @Override

@@ -16,6 +16,7 @@ final class Coefficients implements Basis {
   private final Columns columns;
   private final SunFlecks flecks;
   private final Sample[] samples;
+  private volatile FleckTable last;
 
   /**
    * Coefficients of one sample.
@@ -210,7 +211,7 @@ final class Coefficients implements Basis {
   @Override
   public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
     Sample c = samples[sample];
-    FleckTable table = flecks.under(suns);
+    FleckTable table = table(suns);
     int from = suns.start(bundle);
     int size = suns.start(bundle + 1) - from;
     for (int r = 0; r < out.length; r++) {
@@ -228,7 +229,7 @@ final class Coefficients implements Basis {
   @Override
   public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
     Sample c = samples[sample];
-    FleckTable table = flecks.under(suns);
+    FleckTable table = table(suns);
     List<BouncedRows.Near> near = c.flecks.near();
     int[] starts = c.flecks.surfaceStart();
     List<float[]> out = List.of();
@@ -247,6 +248,16 @@ final class Coefficients implements Basis {
       }
     }
     return out;
+  }
+
+  /** The flecks of some suns: most often those asked for before. */
+  private FleckTable table(Suns suns) {
+    FleckTable table = last;
+    if (table == null || !table.suns().equals(suns)) {
+      table = flecks.under(suns);
+      last = table;
+    }
+    return table;
   }
 
   /** Adds the flecks on the patches of one surface. */

@@ -145,19 +145,16 @@ final class FleckTable {
     return new Gathered(sun, parts, mean);
   }
 
-  /** The suns of a bundle that shine on the patches of a surface. */
+  /**
+   * The suns of a bundle that shine on the patches of a surface. Threads that meet here may work it
+   * out twice, to the same bits.
+   */
   OnSurface on(int surface, int bundle) {
     int i = surface * suns.bundles() + bundle;
     OnSurface lit = known.get(i);
     if (lit == null) {
-      // One thread works it out while others wait for it: it is dearer than the wait.
-      synchronized (flecks.of(surface)) {
-        lit = known.get(i);
-        if (lit == null) {
-          lit = work(surface, bundle);
-          known.set(i, lit);
-        }
-      }
+      lit = work(surface, bundle);
+      known.set(i, lit);
     }
     return lit;
   }

@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.List;
+import java.util.Set;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.sky.SunGrid;
@@ -38,6 +39,11 @@ public abstract class LightBehind implements LightModel {
   @Override
   public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
     return light.basis(points, kernels, progress);
+  }
+
+  @Override
+  public void findFlecks(Suns suns, Set<String> roomIds) {
+    light.findFlecks(suns, roomIds);
   }
 
   @Override

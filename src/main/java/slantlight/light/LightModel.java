@@ -2,6 +2,7 @@ package slantlight.light;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
 import slantlight.sky.SunGrid;
@@ -44,6 +45,14 @@ public interface LightModel {
   default Optional<LightModel> changed(House other) {
     return Optional.empty();
   }
+
+  /**
+   * Finds with all threads the flecks of some suns that will be asked of a {@link Basis}, lest
+   * threads that follow neighbouring points wait for each other.
+   *
+   * @param roomIds rooms in which the samples lie
+   */
+  void findFlecks(Suns suns, Set<String> roomIds);
 
   /** Suns between which the responses of a {@link Basis} are mixed, flecks of sun apart. */
   SunGrid sunGrid();

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slantlight.geom.Coverage;
 import slantlight.geom.Frame;
@@ -36,7 +37,7 @@ final class SunFlecks {
   private static final int OUTERMOST = 4;
 
   /** Sets of suns whose flecks are kept. */
-  private static final int KEPT = 3;
+  private static final int KEPT = 6;
 
   private final Mesh mesh;
   private final Outlook[][] outlooks;
@@ -339,11 +340,24 @@ final class SunFlecks {
     return atNodes;
   }
 
-  /** Finds the flecks of the suns of the grid beforehand, every surface by one thread. */
+  /** Finds the flecks of the suns of the grid, every surface by one thread. */
   void findAtNodes() {
-    for (int b = 0; b < atNodes.suns().bundles(); b++) {
-      int bundle = b;
-      Workers.each(surfaces(), s -> atNodes.on(s, bundle));
-    }
+    find(atNodes, IntStream.range(0, surfaces()).toArray());
+  }
+
+  /** Finds the flecks of some suns in some rooms, every surface by one thread. */
+  void find(Suns suns, int[] rooms) {
+    Set<Integer> wanted = IntStream.of(rooms).boxed().collect(Collectors.toSet());
+    find(
+        under(suns),
+        IntStream.range(0, surfaces())
+            .filter(s -> patchesOf[s].length > 0)
+            .filter(s -> wanted.contains(mesh.patches.get(patchesOf[s][0]).room()))
+            .toArray());
+  }
+
+  private static void find(FleckTable table, int[] surfaces) {
+    int bundles = table.suns().bundles();
+    Workers.each(surfaces.length * bundles, i -> table.on(surfaces[i / bundles], i % bundles));
   }
 }

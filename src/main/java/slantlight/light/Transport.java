@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import slantlight.geom.Frame;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
@@ -373,6 +375,16 @@ public final class Transport implements LightModel {
 
   private static double along(Vec3 axis, double dx, double dy, double dz) {
     return dx * axis.x() + dy * axis.y() + dz * axis.z();
+  }
+
+  @Override
+  public void findFlecks(Suns suns, Set<String> roomIds) {
+    int[] seen =
+        roomIds.stream()
+            .flatMapToInt(id -> IntStream.of(interior.near(interior.room(id))))
+            .distinct()
+            .toArray();
+    rooms.flecks().find(suns, seen);
   }
 
   @Override

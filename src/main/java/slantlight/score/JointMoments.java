@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import slantlight.light.LightModel;
 import slantlight.sky.Weather;
 
@@ -39,7 +40,8 @@ public final class JointMoments {
    * @return by joint id, at the places of {@link JointScore#profile}; 0 where no eye sees it
    */
   public Map<String, List<Double>> at(ZonedDateTime at, Weather weather) {
-    YearScan scan = new YearScan(light, LitYear.at(light.house(), options, at, weather));
+    LitYear moment = LitYear.at(light.house(), options, at, weather);
+    YearScan scan = new YearScan(light, moment, Set.of());
     List<String> ids = List.copyOf(joints.keySet());
     List<List<Double>> showing =
         ids.parallelStream().map(id -> profile(joints.get(id), scan)).toList();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import slantlight.board.Joint;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
@@ -142,7 +143,8 @@ final class ShowField implements ShowWeight {
     for (Lattice l : lattices) {
       fields.put(l.surface().id(), new float[2][2][l.columns() * l.rows()]);
     }
-    YearScan scan = new YearScan(light, year);
+    Set<String> rooms = surfaces.stream().map(Surface::roomId).collect(Collectors.toSet());
+    YearScan scan = new YearScan(light, year, rooms);
     AtomicInteger done = new AtomicInteger();
     Workers.each(
         nodes.size(),

@@ -2,6 +2,7 @@ package slantlight.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import slantlight.light.Basis;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
@@ -15,9 +16,14 @@ final class YearScan {
   private final LitYear year;
   private final List<Basis.Block> blocks = new ArrayList<>();
 
-  /** Makes the year's ingredients ready. */
-  YearScan(LightModel light, LitYear year) {
+  /**
+   * Makes the year's ingredients ready.
+   *
+   * @param roomIds rooms in which the points will lie
+   */
+  YearScan(LightModel light, LitYear year, Set<String> roomIds) {
     this.year = year;
+    light.findFlecks(year.sunsOfFlecks(), roomIds);
     Basis any = light.basis(List.of(), List.of(), Progress.NONE);
     List<LightState> all = year.ingredients();
     for (int from = 0; from < all.size(); from += BLOCK) {

@@ -51,7 +51,7 @@ class IngredientsTest {
       Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
       ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
       Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-      YearScan scan = new YearScan(light, year);
+      YearScan scan = new YearScan(light, year, Set.of("room"));
       compare(basis, scan.kitchen(basis, 0), year, kernel);
     }
   }
@@ -73,7 +73,7 @@ class IngredientsTest {
     Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
     ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
     Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-    YearScan scan = new YearScan(light, year);
+    YearScan scan = new YearScan(light, year, Set.of("room"));
     Ingredients.Kitchen kitchen = scan.kitchen(basis, 0);
     Set<Object> kinds = new HashSet<>();
     for (int s = 0; s < year.states(); s++) {

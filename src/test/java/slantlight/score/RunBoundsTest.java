@@ -3,6 +3,7 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
@@ -46,7 +47,7 @@ class RunBoundsTest {
       PointOptics optics = new PointOptics(point, kernel, TABLE, RIDGES, lean, EyeModel.STANDARD);
       Basis basis = light.basis(List.of(point.sample()), List.of(kernel), Progress.NONE);
       SunBeams beams = light.beams(List.of(point.sample()));
-      Ingredients.Kitchen kitchen = new YearScan(light, year).kitchen(basis, 0);
+      Ingredients.Kitchen kitchen = new YearScan(light, year, Set.of("room")).kitchen(basis, 0);
       compare(year, optics, kitchen, new PointTrace(optics, beams, 0, year, kitchen));
     }
   }
