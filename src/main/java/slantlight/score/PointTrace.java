@@ -149,8 +149,8 @@ final class PointTrace {
    */
   private boolean mayExceed(int run, int eye, List<float[]> narrow, RunBounds bounds, float[] own) {
     boolean may = reaches(level -> bounds.most(run, eye, level), own);
-    if (may && menu.corners(run) == 0) {
-      return true;
+    if (menu.corners(run) == 0 || (!may && narrow.isEmpty())) {
+      return may;
     }
     List<float[]> lights = new ArrayList<>(may ? List.of(NOTHING) : List.of());
     for (float[] fleck : narrow) {
