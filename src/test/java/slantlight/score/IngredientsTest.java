@@ -84,12 +84,11 @@ class IngredientsTest {
       LightState asked = night ? new LightState(DARK, state.lampShares()) : state;
       float[][] whole = new float[kernel.rows()][1];
       basis.evaluate(0, basis.block(List.of(asked)), whole);
-      float[][] cooked = new float[kernel.rows()][1];
-      kitchen.cook(year.menu(), s, s + 1, cooked, 0, cooked.length);
+      float[] cooked = cooked(kitchen, year.menu(), s, kernel.rows());
       double scale = whole[kernel.illuminance()][0];
       assertThat(scale).isPositive();
       for (int r : new int[] {kernel.illuminance(), kernel.lightAcross(), kernel.lightAlong()}) {
-        assertThat((double) cooked[r][0])
+        assertThat((double) cooked[r])
             .as("row %s of state %s, %s", r, s, year.when(s))
             .isCloseTo(whole[r][0], within(0.012 * scale));
       }
@@ -109,20 +108,34 @@ class IngredientsTest {
         s.skyline());
   }
 
+  /** Rows of a state, cooked with its run and its flecks of sun put where they are. */
+  private static float[] cooked(
+      Ingredients.Kitchen kitchen, Ingredients.Menu menu, int state, int rows) {
+    int run = menu.runOf(state);
+    int from = menu.start(run);
+    float[][] cooked = new float[rows][menu.start(run + 1) - from];
+    kitchen.cook(menu, from, menu.start(run + 1), cooked, 0, rows);
+    kitchen.sharpen(menu, run, cooked, 0, rows);
+    float[] out = new float[rows];
+    for (int r = 0; r < rows; r++) {
+      out[r] = cooked[r][state - from];
+    }
+    return out;
+  }
+
   private static void compare(
       Basis basis, Ingredients.Kitchen kitchen, LitYear year, ReliefKernel kernel) {
-    float[][] cooked = new float[kernel.rows()][1];
     float[][] whole = new float[kernel.rows()][1];
     double worst = 0;
     double sum = 0;
     int count = 0;
     for (int s = 0; s < year.states(); s++) {
-      kitchen.cook(year.menu(), s, s + 1, cooked, 0, cooked.length);
+      float[] cooked = cooked(kitchen, year.menu(), s, kernel.rows());
       basis.evaluate(0, basis.block(List.of(year.light(s))), whole);
       double scale = whole[kernel.illuminance()][0];
       if (scale > 1) {
         for (int r : new int[] {kernel.illuminance(), kernel.lightAcross(), kernel.lightAlong()}) {
-          double off = Math.abs(cooked[r][0] - whole[r][0]) / scale;
+          double off = Math.abs(cooked[r] - whole[r][0]) / scale;
           worst = Math.max(worst, off);
           sum += off;
           count++;
