@@ -14,6 +14,7 @@ import slantlight.light.Kernel;
 import slantlight.light.LightModel;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
+import slantlight.light.Suns;
 import slantlight.light.Transport;
 import slantlight.light.TransportOptions;
 import slantlight.scene.House;
@@ -65,6 +66,45 @@ class FilmedLightTest {
     }
     assertThat(mixed().incident(ceiling, noon).illuminance())
         .isCloseTo(TAU * bare.incident(ceiling, noon).illuminance(), within(1e-6 * before[0]));
+  }
+
+  /** Flecks of sun on the floor, seen from low on the wall beside them, by bundle of suns. */
+  private float[][] flecks(LightModel model) {
+    SamplePoint wall =
+        new SamplePoint(Frame.of(new Vec3(0.001, 1.5, 0.3), Vec3.NORTH, Vec3.EAST), "room");
+    Vec3 a = Vec3.ofAzimuthAltitude(Math.toRadians(147), Math.toRadians(27));
+    Vec3 b = Vec3.ofAzimuthAltitude(Math.toRadians(153), Math.toRadians(41));
+    Suns suns = new Suns(new double[] {a.x(), a.y(), a.z(), b.x(), b.y(), b.z()}, new int[] {0, 2});
+    Basis basis =
+        model.basis(List.of(ceiling, wall), List.of(Kernel.VECTOR, Kernel.VECTOR), Progress.NONE);
+    float[][] out = new float[3][2];
+    basis.flecks(1, suns, 0, 0, out);
+    return out;
+  }
+
+  @Test
+  void flecksOfSunFallWithTheFilm() {
+    float[][] before = flecks(bare);
+    float[][] after = flecks(mixed());
+    float[][] traced = flecks(Transport.of(filmed, TransportOptions.DEFAULT, Progress.NONE));
+    for (int m = 0; m < 2; m++) {
+      // A lux or more of a sun of 100,000: not lost in rounding.
+      assertThat(Math.abs(before[0][m])).isGreaterThan(1e-5f);
+      for (int r = 0; r < 3; r++) {
+        double most = 1e-4 * Math.abs(before[0][m]);
+        assertThat((double) after[r][m]).isCloseTo(TAU * before[r][m], within(most));
+        assertThat((double) after[r][m]).isCloseTo(traced[r][m], within(most));
+      }
+    }
+  }
+
+  /** Kept and asked for again, alone or beside others, they are the same bits. */
+  @Test
+  void flecksOfSunAreKept() {
+    float[][] computed = flecks(Transport.of(house, TransportOptions.DEFAULT, Progress.NONE));
+    assertThat(flecks(bare)).isEqualTo(computed);
+    light(bare);
+    assertThat(flecks(bare)).isEqualTo(computed);
   }
 
   @Test
