@@ -12,12 +12,15 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import slantlight.TestHouses;
+import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Rings;
 import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
+import slantlight.scene.Block;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
+import slantlight.scene.Outside;
 import slantlight.sky.GlassPane;
 import slantlight.units.Progress;
 
@@ -97,6 +100,57 @@ class SunFlecksTest {
     assertThat(lit).isGreaterThan(1000);
   }
 
+  /** What comes to the floor and the walls is what came through the window, less the shadow. */
+  @Test
+  void aBoardOutsideShadesWhatItsShadowCovers() {
+    // Upright, half a metre before the left part of the window.
+    List<Vec3> board = upright(0.4, 2.1, 0.2, 1.9, -0.5);
+    House shaded = withBlock(ROOM, board);
+    Transport light = Transport.of(shaded, TransportOptions.DEFAULT, Progress.NONE);
+    SunFlecks flecks = light.roomLight().flecks();
+    Random random = new Random(23);
+    int whole = 0;
+    int none = 0;
+    int partly = 0;
+    for (int i = 0; i < 60; i++) {
+      Vec3 sun = sun(random);
+      double got = 0;
+      double expected = 0;
+      double open = 0;
+      for (Patch patch : light.roomLight().patches()) {
+        double cos = sun.dot(patch.normal());
+        if (cos <= 1e-3) {
+          continue;
+        }
+        Geometry own = shape(patch);
+        Geometry through = thrown(patch.frame(), WINDOW, sun).intersection(own);
+        Geometry shadow = thrown(patch.frame(), board, sun);
+        double lux = cos * 0.8 * GlassPane.relativeTransmittance(-sun.y(), 2);
+        SunFlecks.Fleck fleck = flecks.under(sun, patch.index());
+        double mean = fleck == null ? 0 : fleck.mean();
+        double area = through.difference(shadow).getArea();
+        if (area == through.getArea() && area > 0) {
+          assertThat(mean)
+              .as("patch %s under %s", patch.index(), sun)
+              .isCloseTo(lux * area / own.getArea(), within(1e-5));
+          whole++;
+        } else if (through.within(shadow)) {
+          assertThat(mean).as("patch %s under %s", patch.index(), sun).isLessThan(1e-3);
+          none += area == 0 ? 1 : 0;
+        } else {
+          partly++;
+        }
+        got += mean * own.getArea();
+        expected += lux * area;
+        open += lux * through.getArea();
+      }
+      assertThat(got).as("flux under %s", sun).isCloseTo(expected, within(0.02 * open));
+    }
+    assertThat(whole).isGreaterThan(100);
+    assertThat(none).isGreaterThan(100);
+    assertThat(partly).isGreaterThan(100);
+  }
+
   /** Anywhere that shines through a window to the south. */
   private static Vec3 sun(Random random) {
     double azimuth = Math.toRadians(110 + 140 * random.nextDouble());
@@ -110,6 +164,13 @@ class SunFlecksTest {
 
   private static List<Vec3> moved(List<Vec3> ring, double dy) {
     return ring.stream().map(p -> p.plus(new Vec3(0, dy, 0))).toList();
+  }
+
+  private static House withBlock(House house, List<Vec3> ring) {
+    Frame frame = Frame.of(ring.get(0), Vec3.EAST, Vec3.NORTH);
+    Face face = Face.of(frame, ring.stream().map(frame::toPlane).toList());
+    return house.withOutside(
+        new Outside(0, List.of(), List.of(new Block("board", "board", List.of(face), 0.3))));
   }
 
   /** A ring moved along the beam onto a plane. */
