@@ -1,6 +1,7 @@
 package slantlight.light;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,8 +25,8 @@ import slantlight.units.Workers;
  * from these parts is computed from the mean, whose error dies off with each bounce.
  *
  * <p>The outline of each opening is thrown on a patch and its share of each part taken, which is
- * exact where nothing else stands in the way; what does is looked for by a ray from the part's
- * middle.
+ * exact where nothing else stands in the way; what does is looked for by rays from lit points of
+ * the part.
  */
 final class SunFlecks {
   /** Most parts along a side of a patch. */
@@ -34,7 +35,10 @@ final class SunFlecks {
   /** Smaller shares of a part are left out. */
   private static final double FAINT = 1e-6;
 
-  private static final int OUTERMOST = 4;
+  private static final int CORNERS = 4;
+
+  /** Rays along a side of a part before which something may stand. */
+  private static final int RAYS = 4;
 
   /** Sets of suns whose flecks are kept. */
   private static final int KEPT = 6;
@@ -237,11 +241,11 @@ final class SunFlecks {
         for (double[] ring : patch.whole() ? new double[][] {t.ring()} : patch.rings()) {
           lit.add(patch.whole() ? ring : Rings.clip(ring, t.ring()));
         }
-        boolean[] open = open(patch, side, lit, outlook, t);
+        float[] open = open(patch, side, lit, outlook, t);
         for (int q = 0; q < side * side; q++) {
-          if (open[q]) {
+          if (open[q] > 0) {
             parts = parts == null ? new float[side * side] : parts;
-            parts[q] += (float) (t.lux() * Math.min(1, lit.share(q) / own.share(q)));
+            parts[q] += (float) (t.lux() * open[q] * Math.min(1, lit.share(q) / own.share(q)));
           }
         }
       }
@@ -259,46 +263,48 @@ final class SunFlecks {
   }
 
   /**
-   * The parts of a patch to which a beam comes. Where it comes to the outermost lit parts or to
-   * none of them, so it is taken to do for those between.
+   * Share of each lit part of a patch to which a beam comes, but for the outline of its opening.
+   * Where it comes to the outer corners of the outermost lit parts or to none of them, so it is
+   * taken to do for all between.
    */
-  private boolean[] open(Patch patch, int side, Coverage lit, Outlook outlook, Thrown t) {
-    boolean[] out = new boolean[side * side];
+  private float[] open(Patch patch, int side, Coverage lit, Outlook outlook, Thrown t) {
+    boolean[] some = new boolean[side * side];
+    float[] all = new float[some.length];
     int count = 0;
-    for (int q = 0; q < out.length; q++) {
-      out[q] = lit.share(q) > FAINT;
-      count += out[q] ? 1 : 0;
+    for (int q = 0; q < some.length; q++) {
+      some[q] = lit.share(q) > FAINT;
+      all[q] = some[q] ? 1 : 0;
+      count += some[q] ? 1 : 0;
     }
     if (count == 0 || (outlook.clear() && t.shades().isEmpty())) {
-      return out;
+      return all;
     }
-    if (count > OUTERMOST) {
-      int comes = 0;
-      for (int q : outermost(out, side)) {
-        comes += comes(patch, side, q, outlook, t) ? 1 : 0;
-      }
-      if (comes == OUTERMOST) {
-        return out;
-      }
-      if (comes == 0) {
-        return new boolean[side * side];
-      }
+    int comes = 0;
+    int[] outermost = outermost(some, side);
+    for (int k = 0; k < CORNERS; k++) {
+      Vec2 corner = at(patch, side, outermost[k], k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
+      comes += comes(patch, corner, outlook, t) ? 1 : 0;
     }
-    for (int q = 0; q < out.length; q++) {
-      out[q] = out[q] && comes(patch, side, q, outlook, t);
+    if (comes == CORNERS) {
+      return all;
+    }
+    float[] out = new float[some.length];
+    for (int q = 0; q < out.length && comes > 0; q++) {
+      out[q] = some[q] ? share(patch, side, q, outlook, t) : 0;
     }
     return out;
   }
 
-  /** The lit parts farthest along each diagonal. */
+  /** The lit parts farthest toward (1, 1), (1, 0), (0, 1) and (0, 0). */
   private static int[] outermost(boolean[] lit, int side) {
-    int[] out = new int[OUTERMOST];
-    int[] most = {Integer.MIN_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE};
+    int[] out = new int[CORNERS];
+    int[] most = new int[CORNERS];
+    Arrays.fill(most, Integer.MIN_VALUE);
     for (int q = 0; q < lit.length; q++) {
       int u = q % side;
       int v = q / side;
       int[] far = {u + v, u - v, v - u, -u - v};
-      for (int k = 0; k < OUTERMOST && lit[q]; k++) {
+      for (int k = 0; k < CORNERS && lit[q]; k++) {
         if (far[k] > most[k]) {
           most[k] = far[k];
           out[k] = q;
@@ -308,12 +314,42 @@ final class SunFlecks {
     return out;
   }
 
-  private boolean comes(Patch patch, int side, int part, Outlook outlook, Thrown t) {
+  /** Share of the lit places of a part to which a beam comes: all or none if its corners agree. */
+  private float share(Patch patch, int side, int part, Outlook outlook, Thrown t) {
+    int corners = 0;
+    for (int k = 0; k < CORNERS; k++) {
+      Vec2 corner = at(patch, side, part, k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
+      corners += comes(patch, corner, outlook, t) ? 1 : 0;
+    }
+    if (corners % CORNERS == 0) {
+      return corners > 0 ? 1 : 0;
+    }
+    int lit = 0;
+    int come = 0;
+    for (int i = 0; i < RAYS * RAYS; i++) {
+      int row = i / RAYS;
+      Vec2 place = at(patch, side, part, (i % RAYS + 0.5) / RAYS, (row + 0.5) / RAYS);
+      if (Rings.inside(t.ring(), place.x(), place.y())) {
+        lit++;
+        come += comes(patch, place, outlook, t) ? 1 : 0;
+      }
+    }
+    return lit == 0
+        ? comes(patch, at(patch, side, part, 0.5, 0.5), outlook, t) ? 1 : 0
+        : (float) come / lit;
+  }
+
+  /** A place of a part, from 0 to 1 along u and v. */
+  private static Vec2 at(Patch patch, int side, int part, double u, double v) {
     double[] box = patch.box();
     int row = part / side;
-    double u = box[0] + (box[2] - box[0]) * (part % side + 0.5) / side;
-    double v = box[1] + (box[3] - box[1]) * (row + 0.5) / side;
-    Vec3 p = patch.frame().toWorld(new Vec2(u, v), Interior.LIFT);
+    return new Vec2(
+        box[0] + (box[2] - box[0]) * (part % side + u) / side,
+        box[1] + (box[3] - box[1]) * (row + v) / side);
+  }
+
+  private boolean comes(Patch patch, Vec2 at, Outlook outlook, Thrown t) {
+    Vec3 p = patch.frame().toWorld(at, Interior.LIFT);
     return (outlook.clear() && !t.maybeShaded(p))
         || beam.open(t.aperture(), outlook.clear(), p, t.sun());
   }

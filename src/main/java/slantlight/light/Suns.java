@@ -60,9 +60,9 @@ public final class Suns {
   @Override
   public boolean equals(Object o) {
     return o == this
-        || o instanceof Suns s
+        || (o instanceof Suns s
             && Arrays.equals(directions, s.directions)
-            && Arrays.equals(starts, s.starts);
+            && Arrays.equals(starts, s.starts));
   }
 
   @Override
