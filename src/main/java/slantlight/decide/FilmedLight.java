@@ -123,12 +123,6 @@ record FilmedLight(House house, LightModel bare, LightModel black, double tau)
       mix(out, dark, out[0].length);
     }
 
-    /** Those of the bare opening: a film takes from them all alike. */
-    @Override
-    public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
-      return bare.narrowFlecks(sample, suns, bundle);
-    }
-
     @Override
     public void evaluate(int sample, Block block, float[][] out) {
       Blocks blocks = (Blocks) block;

@@ -95,11 +95,6 @@ public final class KeptLight extends LightBehind {
     }
 
     @Override
-    public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
-      return source[sample].narrowFlecks(index[sample], suns, bundle);
-    }
-
-    @Override
     public void evaluate(int sample, Block block, float[][] out) {
       source[sample].evaluate(index[sample], block, out);
     }

@@ -31,14 +31,6 @@ public interface Basis {
   void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out);
 
   /**
-   * Rows of flecks that {@link #flecks} adds and of which the four suns of the grid know next to
-   * nothing: of each close patch as evenly lit as it is at most, for unit normal illuminance of the
-   * sun. They lie in a narrow beam that passes between the places where the suns of the grid throw
-   * it.
-   */
-  List<float[]> narrowFlecks(int sample, Suns suns, int bundle);
-
-  /**
    * Values of a sample's rows at the moments of a block.
    *
    * @param out out[row][moment], overwritten

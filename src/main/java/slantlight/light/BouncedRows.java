@@ -33,9 +33,8 @@ final class BouncedRows {
    *
    * @param parts those of its parts that count, ascending; none when the patch counts as a whole
    * @param factors by place in {@code parts}, then row; by row for the patch as a whole
-   * @param whole by row, their sums over the parts
    */
-  record Near(int patch, int[] parts, float[] factors, float[] whole) {
+  record Near(int patch, int[] parts, float[] factors) {
     /**
      * Adds some rows of its flecks.
      *
@@ -208,23 +207,21 @@ final class BouncedRows {
 
   private void keepFlecks() {
     if (even != null) {
-      keep(new Near(patch, new int[0], even, even));
+      keep(new Near(patch, new int[0], even));
       even = null;
     }
     int[] parts = new int[byPart.length];
     float[] all = new float[byPart.length * out.length];
-    float[] whole = new float[out.length];
     int count = 0;
     for (int q = 0; q < byPart.length; q++) {
       if (byPart[q] != null) {
         System.arraycopy(byPart[q], 0, all, count * out.length, out.length);
         parts[count++] = q;
-        Product.add(whole, 1, byPart[q]);
       }
     }
     if (count > 0) {
       float[] factors = Arrays.copyOf(all, count * out.length);
-      keep(new Near(patch, Arrays.copyOf(parts, count), factors, whole));
+      keep(new Near(patch, Arrays.copyOf(parts, count), factors));
     }
     byPart = new float[0][];
     patch = -1;

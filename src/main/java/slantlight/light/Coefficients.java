@@ -1,6 +1,5 @@
 package slantlight.light;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -226,30 +225,6 @@ final class Coefficients implements Basis {
     }
   }
 
-  @Override
-  public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
-    Sample c = samples[sample];
-    FleckTable table = table(suns);
-    List<BouncedRows.Near> near = c.flecks.near();
-    int[] starts = c.flecks.surfaceStart();
-    List<float[]> out = List.of();
-    for (int k = 0; k + 1 < starts.length; k++) {
-      FleckTable.OnSurface on = table.on(table.surface(near.get(starts[k]).patch()), bundle);
-      for (int i = starts[k]; i < starts[k + 1] && on.narrow(); i++) {
-        float lux = on.lit()[table.place(near.get(i).patch())].narrow();
-        if (lux > 0) {
-          out = out.isEmpty() ? new ArrayList<>() : out;
-          float[] rows = new float[c.rows];
-          for (int r = 0; r < rows.length; r++) {
-            rows[r] = lux * near.get(i).whole()[r];
-          }
-          out.add(rows);
-        }
-      }
-    }
-    return out;
-  }
-
   /** The flecks of some suns: most often those asked for before. */
   private FleckTable table(Suns suns) {
     FleckTable table = last;
@@ -264,7 +239,7 @@ final class Coefficients implements Basis {
   private static void addNear(
       Sample c, int from, int to, FleckTable table, int bundle, int firstRow, float[][] out) {
     List<BouncedRows.Near> near = c.flecks.near();
-    FleckTable.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle).lit();
+    FleckTable.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle);
     int first = table.suns().start(bundle);
     for (int i = from; i < to && lit.length > 0; i++) {
       FleckTable.Lit here = lit[table.place(near.get(i).patch())];

@@ -14,11 +14,9 @@ final class FleckTable {
    * @param first of these suns
    * @param parts illuminance by part, then sun, for unit normal illuminance
    * @param mean of the patch, by sun
-   * @param narrow the largest mean of a sun round which all four suns of the grid make far less of
-   *     the patch shine; 0 when there is none
    */
-  record Lit(int first, float[][] parts, float[] mean, float narrow) {
-    private static final Lit NEVER = new Lit(0, new float[0][], new float[0], 0);
+  record Lit(int first, float[][] parts, float[] mean) {
+    private static final Lit NEVER = new Lit(0, new float[0][], new float[0]);
 
     boolean dark() {
       return mean.length == 0;
@@ -34,39 +32,20 @@ final class FleckTable {
    */
   record Gathered(int[] sun, float[][] parts, float[] mean) {}
 
-  /**
-   * A bundle of suns on the patches of one surface.
-   *
-   * @param lit by place of the patch; none when all are dark
-   * @param narrow whether some patch has narrow flecks
-   */
-  record OnSurface(Lit[] lit, boolean narrow) {
-    private static final OnSurface DARK = new OnSurface(new Lit[0], false);
-  }
-
-  /** Mean illuminance by a sun of unit normal illuminance from which on a fleck counts. */
-  private static final float BARELY = 0.01f;
-
-  /** How many times more than under the suns of the grid a patch must shine to be worth a word. */
-  private static final float NARROW = 2;
+  /** Of a surface on which no sun shines. */
+  private static final Lit[] DARK = {};
 
   private final SunFlecks flecks;
   private final Suns suns;
-  private final boolean ofGrid;
   private final int[][] nodes;
   private final float[][] weights;
-  private final AtomicReferenceArray<OnSurface> known;
+  private final AtomicReferenceArray<Lit[]> known;
   private final AtomicReferenceArray<Gathered> gathered;
 
-  /**
-   * An empty table.
-   *
-   * @param ofGrid true when the suns are those of the grid
-   */
-  FleckTable(SunFlecks flecks, Suns suns, boolean ofGrid) {
+  /** An empty table. */
+  FleckTable(SunFlecks flecks, Suns suns) {
     this.flecks = flecks;
     this.suns = suns;
-    this.ofGrid = ofGrid;
     known = new AtomicReferenceArray<>(flecks.surfaces() * suns.bundles());
     gathered = new AtomicReferenceArray<>(flecks.patches());
     int n = suns.size();
@@ -102,7 +81,7 @@ final class FleckTable {
 
   /** The suns of a bundle that shine on a patch. */
   Lit of(int patch, int bundle) {
-    Lit[] lit = on(flecks.surface(patch), bundle).lit;
+    Lit[] lit = on(flecks.surface(patch), bundle);
     return lit.length == 0 ? Lit.NEVER : lit[flecks.place(patch)];
   }
 
@@ -146,12 +125,12 @@ final class FleckTable {
   }
 
   /**
-   * The suns of a bundle that shine on the patches of a surface. Threads that meet here may work it
-   * out twice, to the same bits.
+   * The suns of a bundle that shine on the patches of a surface, by place of the patch; none when
+   * all are dark. Threads that meet here may work it out twice, to the same bits.
    */
-  OnSurface on(int surface, int bundle) {
+  Lit[] on(int surface, int bundle) {
     int i = surface * suns.bundles() + bundle;
-    OnSurface lit = known.get(i);
+    Lit[] lit = known.get(i);
     if (lit == null) {
       lit = work(surface, bundle);
       known.set(i, lit);
@@ -159,16 +138,15 @@ final class FleckTable {
     return lit;
   }
 
-  private OnSurface work(int surface, int bundle) {
+  private Lit[] work(int surface, int bundle) {
     int[] patches = flecks.of(surface);
     int from = suns.start(bundle);
     int size = suns.start(bundle + 1) - from;
     List<List<Thrown>> thrown = flecks.thrown(surface, suns, bundle);
     if (thrown.stream().allMatch(List::isEmpty)) {
-      return OnSurface.DARK;
+      return DARK;
     }
     Lit[] out = new Lit[patches.length];
-    boolean narrow = false;
     for (int k = 0; k < out.length; k++) {
       Coverage own = flecks.own(patches[k]);
       SunFlecks.Fleck[] found = new SunFlecks.Fleck[size];
@@ -176,9 +154,8 @@ final class FleckTable {
         found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patches[k], own, thrown.get(i));
       }
       out[k] = lit(patches[k], from, found);
-      narrow |= out[k].narrow > 0;
     }
-    return new OnSurface(out, narrow);
+    return out;
   }
 
   private Lit lit(int patch, int from, SunFlecks.Fleck[] found) {
@@ -196,28 +173,12 @@ final class FleckTable {
     }
     float[][] byPart = new float[parts][end - first];
     float[] mean = new float[end - first];
-    float narrow = 0;
     for (int i = first; i < end; i++) {
       for (int q = 0; q < parts && found[i] != null; q++) {
         byPart[q][i - first] = found[i].parts()[q];
       }
       mean[i - first] = found[i] == null ? 0 : found[i].mean();
-      if (mean[i - first] > narrow && isNarrow(patch, from + i, mean[i - first])) {
-        narrow = mean[i - first];
-      }
     }
-    return new Lit(from + first, byPart, mean, narrow);
-  }
-
-  private boolean isNarrow(int patch, int sun, float mean) {
-    boolean narrow = mean > BARELY && !ofGrid;
-    for (int k = 0; k < 4 && narrow; k++) {
-      int node = nodes[sun][k];
-      FleckTable grid = flecks.atNodes();
-      Lit there = grid.of(patch, grid.suns.bundleOf(node));
-      int i = node - there.first;
-      narrow = i < 0 || i >= there.mean.length || NARROW * there.mean[i] < mean;
-    }
-    return narrow;
+    return new Lit(from + first, byPart, mean);
   }
 }

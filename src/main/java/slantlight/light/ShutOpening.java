@@ -122,11 +122,6 @@ public final class ShutOpening {
         }
 
         @Override
-        public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
-          return behind.narrowFlecks(sample, suns, bundle);
-        }
-
-        @Override
         public void evaluate(int sample, Block block, float[][] out) {
           behind.evaluate(sample, block, out);
         }

@@ -86,7 +86,7 @@ final class SunFlecks {
         of.stream()
             .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
-    atNodes = new FleckTable(this, Suns.of(grid.nodes()), true);
+    atNodes = new FleckTable(this, Suns.of(grid.nodes()));
   }
 
   private static List<Integer> list() {
@@ -367,7 +367,7 @@ final class SunFlecks {
   /** Flecks of some suns, found when they are asked for. */
   FleckTable under(Suns suns) {
     synchronized (tables) {
-      return tables.computeIfAbsent(suns, s -> new FleckTable(this, s, false));
+      return tables.computeIfAbsent(suns, s -> new FleckTable(this, s));
     }
   }
 

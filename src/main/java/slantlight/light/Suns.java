@@ -47,11 +47,6 @@ public final class Suns {
     return starts[bundle];
   }
 
-  int bundleOf(int sun) {
-    int i = Arrays.binarySearch(starts, sun);
-    return i < 0 ? -i - 2 : i;
-  }
-
   Vec3 at(int sun) {
     return new Vec3(directions[3 * sun], directions[3 * sun + 1], directions[3 * sun + 2]);
   }

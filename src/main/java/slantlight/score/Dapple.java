@@ -1,7 +1,6 @@
 package slantlight.score;
 
 import java.util.Arrays;
-import java.util.List;
 import slantlight.light.Basis;
 
 /** Flecks of sun close to a point under the suns of the year's states. */
@@ -16,24 +15,6 @@ final class Dapple {
     this.sample = sample;
     this.year = year;
     more = new float[basis.rows(sample)][Ingredients.Menu.LONGEST];
-  }
-
-  /**
-   * Rows of flecks of a run of which the mixture knows next to nothing, in the amount of the run's
-   * strongest beam.
-   */
-  List<float[]> narrow(int run) {
-    List<float[]> out = basis.narrowFlecks(sample, year.sunsOfFlecks(), run);
-    double beam = 0;
-    for (int s = year.menu().start(run); s < year.menu().start(run + 1) && !out.isEmpty(); s++) {
-      beam = Math.max(beam, year.beam(s));
-    }
-    for (float[] rows : out) {
-      for (int r = 0; r < rows.length; r++) {
-        rows[r] *= (float) beam;
-      }
-    }
-    return out;
   }
 
   /**

@@ -363,11 +363,6 @@ final class Ingredients {
       }
     }
 
-    /** Rows of narrow flecks that {@link #sharpen} would put into a run; see {@link Dapple}. */
-    List<float[]> narrow(Menu menu, int run) {
-      return menu.recipes.get(menu.start(run)).ground < 0 ? List.of() : dapple.narrow(run);
-    }
-
     /**
      * The first rows under a corner light of a run.
      *

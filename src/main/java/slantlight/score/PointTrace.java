@@ -1,8 +1,6 @@
 package slantlight.score;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import slantlight.geom.Vec3;
 import slantlight.light.SunBeams;
 
@@ -29,8 +27,6 @@ final class PointTrace {
    * followed.
    */
   private static final float MARGIN = 1.2f;
-
-  private static final float[] NOTHING = {};
 
   private static final int BATCH = Ingredients.Menu.LONGEST;
 
@@ -125,9 +121,8 @@ final class PointTrace {
       lit[s - from] = beam(s);
       sunny |= lit[s - from] != null;
     }
-    List<float[]> narrow = kitchen.narrow(menu, run);
     for (int eye = 0; eye < optics.eyes(); eye++) {
-      boolean sharp = mayExceed(run, eye, narrow, bounds, own);
+      boolean sharp = mayExceed(run, eye, bounds, own);
       if (sharp || sunny || !ruledOut(run, eye, bounds, showing, own)) {
         int first = kernel.row(eye, 0);
         int end = kernel.row(eye + 1, 0);
@@ -145,25 +140,17 @@ final class PointTrace {
 
   /**
    * True when a run may show an eye more than is known of the point, by the lights at its corners:
-   * as they are, and with each narrow fleck that falls between the suns of the grid.
+   * between the suns of the grid flecks may do a little worse than under any of them.
    */
-  private boolean mayExceed(int run, int eye, List<float[]> narrow, RunBounds bounds, float[] own) {
+  private boolean mayExceed(int run, int eye, RunBounds bounds, float[] own) {
     boolean may = reaches(level -> bounds.most(run, eye, level), own);
-    if (menu.corners(run) == 0 || (!may && narrow.isEmpty())) {
+    if (!may || menu.corners(run) == 0) {
       return may;
     }
-    List<float[]> lights = new ArrayList<>(may ? List.of(NOTHING) : List.of());
-    for (float[] fleck : narrow) {
-      if (reaches(level -> bounds.most(run, eye, level, fleck), own)) {
-        lights.add(fleck);
-      }
-    }
-    for (int corner = 0; corner < menu.corners(run) && !lights.isEmpty(); corner++) {
+    for (int corner = 0; corner < menu.corners(run); corner++) {
       kitchen.corner(menu, run, corner, cornerRows);
-      for (float[] light : lights) {
-        if (exceeds(eye, light, own)) {
-          return true;
-        }
+      if (exceeds(eye, own)) {
+        return true;
       }
     }
     return false;
@@ -184,20 +171,16 @@ final class PointTrace {
     return false;
   }
 
-  /** True when an eye may be shown more by the light of a corner and a fleck, with a margin. */
-  private boolean exceeds(int eye, float[] fleck, float[] own) {
-    float luminance = atCorner(eye, ReliefKernel.LUMINANCE, fleck);
-    float compound = atCorner(eye, ReliefKernel.COMPOUND, fleck);
-    float across = atCorner(eye, ReliefKernel.CHANGE_ACROSS, fleck);
-    float along = optics.lean() == Lean.U ? 0 : atCorner(eye, ReliefKernel.CHANGE_ALONG, fleck);
+  /** True when an eye may be shown more by the light of a corner, with a margin. */
+  private boolean exceeds(int eye, float[] own) {
+    float luminance = cornerRows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+    float compound = cornerRows[kernel.row(eye, ReliefKernel.COMPOUND)];
+    float across = cornerRows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+    float along =
+        optics.lean() == Lean.U ? 0 : cornerRows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
     float tilt = (float) optics.lean().part(across, along) / luminance;
     float step = Math.abs(compound - luminance) / (compound + luminance);
     return luminance > DARK && reaches(level -> pooled(eye, level, tilt, step, luminance), own);
-  }
-
-  private float atCorner(int eye, int quantity, float[] fleck) {
-    int row = kernel.row(eye, quantity);
-    return fleck == NOTHING ? cornerRows[row] : cornerRows[row] + fleck[row];
   }
 
   private float pooled(int eye, int level, float tilt, float step, float luminance) {

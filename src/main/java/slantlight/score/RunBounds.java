@@ -63,20 +63,6 @@ final class RunBounds {
     return most(eye, level, tilt[i], step[i], brightest[i]);
   }
 
-  /** The same when some of a fleck may come to the light of the run. */
-  float most(int run, int eye, int level, float[] fleck) {
-    int i = eyes * run + eye;
-    float luminance = luminance(eye, fleck);
-    return luminance > 0 && compound(eye, fleck) >= 0
-        ? most(
-            eye,
-            level,
-            Math.max(tilt[i], change(eye, fleck) / luminance),
-            Math.max(step[i], contrast(eye, fleck)),
-            brightest[i] + luminance)
-        : Float.POSITIVE_INFINITY;
-  }
-
   private float most(int eye, int level, float tilt, float step, float brightest) {
     float relief = optics.relief(eye, level).most(brightest);
     float mismatch = optics.mismatch(eye, level).most(brightest);

@@ -31,11 +31,6 @@ record Unflecked(Basis basis) implements Basis {
   }
 
   @Override
-  public List<float[]> narrowFlecks(int sample, Suns suns, int bundle) {
-    return List.of();
-  }
-
-  @Override
   public void evaluate(int sample, Block block, float[][] out) {
     basis.evaluate(sample, block, out);
   }
