@@ -90,7 +90,10 @@ record Door(Aperture aperture, double thickness, double[] corners, Vec3 middle) 
     return h <= SLACK && h >= -thickness - SLACK;
   }
 
-  private boolean within(double[] polygon) {
+  /**
+   * True when a polygon, x, y and z of each corner in turn, lies within the passage's thickness.
+   */
+  boolean within(double[] polygon) {
     for (int c = 0; c < polygon.length; c += 3) {
       if (!within(polygon[c], polygon[c + 1], polygon[c + 2])) {
         return false;

@@ -203,6 +203,11 @@ final class Interior {
     return passes(room, px, py, pz, corners) && passes(other, px, py, pz, corners);
   }
 
+  /** Passages of a room. */
+  Door[] doors(int room) {
+    return doors[room];
+  }
+
   private boolean passes(int room, double px, double py, double pz, double[] corners) {
     for (Door door : doors[room]) {
       if (door.passes(px, py, pz, corners)) {

@@ -61,7 +61,7 @@ final class RoomLight {
     int n = mesh.patches.size();
     exposures = new Exposure[n];
     outlooks = new Outlook[n][];
-    flecks = new SunFlecks(mesh, outlooks, beam, sunEdge, columns.grid);
+    flecks = new SunFlecks(mesh, interior, outlooks, beam, sunEdge, columns.grid);
     beams = new float[n][];
     shines = new boolean[n];
     light = new float[n][];

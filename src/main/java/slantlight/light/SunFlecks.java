@@ -44,6 +44,7 @@ final class SunFlecks {
   private static final int KEPT = 6;
 
   private final Mesh mesh;
+  private final Interior interior;
   private final Outlook[][] outlooks;
   private final Beam beam;
   private final double edge;
@@ -69,7 +70,9 @@ final class SunFlecks {
    * @param edge wanted edge of the parts, m
    * @param grid between whose suns light is mixed otherwise
    */
-  SunFlecks(Mesh mesh, Outlook[][] outlooks, Beam beam, double edge, SunGrid grid) {
+  SunFlecks(
+      Mesh mesh, Interior interior, Outlook[][] outlooks, Beam beam, double edge, SunGrid grid) {
+    this.interior = interior;
     this.mesh = mesh;
     this.outlooks = outlooks;
     this.beam = beam;
@@ -165,7 +168,7 @@ final class SunFlecks {
       return null;
     }
     Patch p = mesh.patches.get(patch);
-    return fleck(patch, own(patch), thrown(p.frame(), p.box(), apertures(patch), sun));
+    return fleck(patch, own(patch), thrown(p.frame(), p.box(), p.room(), apertures(patch), sun));
   }
 
   /** What each sun of a bundle throws on a surface. */
@@ -175,25 +178,43 @@ final class SunFlecks {
       return List.of();
     }
     Frame plane = mesh.patches.get(patches[0]).frame();
+    int room = mesh.patches.get(patches[0]).room();
     double[] box = bounds(surface);
     Set<Aperture> apertures = apertures(patches);
     List<List<Thrown>> out = new ArrayList<>();
     for (int i = suns.start(bundle); i < suns.start(bundle + 1); i++) {
       Vec3 sun = suns.at(i);
-      out.add(sun.z() > 0 ? thrown(plane, box, apertures, sun) : List.of());
+      out.add(sun.z() > 0 ? thrown(plane, box, room, apertures, sun) : List.of());
     }
     return out;
   }
 
-  private List<Thrown> thrown(Frame plane, double[] box, Set<Aperture> from, Vec3 sun) {
+  private List<Thrown> thrown(Frame plane, double[] box, int room, Set<Aperture> from, Vec3 sun) {
     List<Thrown> out = new ArrayList<>();
     for (Aperture a : from) {
       Thrown t = Thrown.on(plane, box, a, sun, beam);
-      if (t != null) {
+      if (t != null && a.room == room) {
         out.add(t);
+      } else if (t != null) {
+        addThroughDoors(t, plane, box, room, out);
       }
     }
     return out;
+  }
+
+  /** Adds what of the light of another room's opening comes through each passage of a room. */
+  private void addThroughDoors(Thrown t, Frame plane, double[] box, int room, List<Thrown> out) {
+    double[] corners = plane.toWorld(Rings.round(box), 0);
+    for (Door door : interior.doors(room)) {
+      Thrown part = door.within(corners) ? t : t.through(door.corners(), plane);
+      if (part == t) {
+        out.add(t);
+        return;
+      }
+      if (part != null && part.meets(box)) {
+        out.add(part);
+      }
+    }
   }
 
   /** Openings that may throw light on some of the patches. */

@@ -3,6 +3,7 @@ package slantlight.light;
 import java.util.List;
 import slantlight.geom.Frame;
 import slantlight.geom.Rings;
+import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 
 /**
@@ -55,6 +56,31 @@ record Thrown(
     }
     double lux = cos * a.transmittance(Beam.cosine(a, sun.x(), sun.y(), sun.z()));
     return new Thrown(a, sun, Rings.oriented(ring, true), box, lux, beam.shades(a, sun));
+  }
+
+  /**
+   * The part of it that comes through a passage, or null when none does.
+   *
+   * @param corners of the passage, x, y and z of each in turn
+   */
+  Thrown through(double[] corners, Frame plane) {
+    double[] passage = new double[2 * corners.length / 3];
+    double cos = sun.dot(plane.n());
+    for (int i = 0; i < passage.length; i += 2) {
+      int k = 3 * i / 2;
+      Vec3 p = new Vec3(corners[k], corners[k + 1], corners[k + 2]);
+      double height = plane.height(p);
+      if (height < -1e-6) {
+        return this; // The plane cuts the passage: rays must tell.
+      }
+      Vec2 foot = plane.toPlane(p.minus(sun.times(height / cos)));
+      passage[i] = foot.x();
+      passage[i + 1] = foot.y();
+    }
+    double[] left = Rings.clip(ring, Rings.oriented(passage, true));
+    return left.length == 0
+        ? null
+        : new Thrown(aperture, sun, left, Rings.bounds(left), lux, shades);
   }
 
   /** True when something outside may keep this sun from a point. */
