@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -34,12 +35,6 @@ import slantlight.sky.Weather;
  */
 final class LitYear {
   private static final double OVERCAST_BIN_DEG = 2.5;
-
-  /**
-   * Days whose suns at one time of the clock stand at most 0.8 degrees apart: a fleck moves by a
-   * third of what it moves in one step of ten minutes.
-   */
-  private static final int ALIKE_DAYS = 1;
 
   private final House house;
   private final SkyModel model;
@@ -111,7 +106,7 @@ final class LitYear {
       clear[s] = states.get(s).weather != Weather.OVERCAST;
     }
     this.fleck = new int[states.size()];
-    this.sunsOfFlecks = chooseSuns();
+    this.sunsOfFlecks = sunsThatShine();
   }
 
   /** Gathers the states of the options' days and step. */
@@ -146,7 +141,7 @@ final class LitYear {
     return menu;
   }
 
-  /** Suns whose flecks stand for those of all states, bundled by runs. */
+  /** Suns of the states that send a beam, bundled by runs. */
   Suns sunsOfFlecks() {
     return sunsOfFlecks;
   }
@@ -298,34 +293,22 @@ final class LitYear {
     return SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
   }
 
-  /** Chooses for each run the suns whose flecks stand for those of its states. */
-  private Suns chooseSuns() {
-    List<Integer> chosen = new ArrayList<>();
+  /** The suns of the states that send a beam, by runs; notes the place of each in its run. */
+  private Suns sunsThatShine() {
     int[] starts = new int[menu.runs() + 1];
+    double[] out = new double[suns.length];
+    int count = 0;
     for (int run = 0; run < menu.runs(); run++) {
-      Map<List<Integer>, Integer> known = new HashMap<>();
+      starts[run] = count;
       for (int s = menu.start(run); s < menu.start(run + 1); s++) {
-        ZonedDateTime at = states.get(s).at;
-        List<Integer> time =
-            List.of(at.getDayOfYear() / ALIKE_DAYS, at.toLocalTime().toSecondOfDay());
-        int state = s;
-        fleck[s] =
-            beams[s] == 0
-                ? -1
-                : known.computeIfAbsent(
-                    time,
-                    k -> {
-                      chosen.add(state);
-                      return known.size();
-                    });
+        fleck[s] = beams[s] == 0 ? -1 : count - starts[run];
+        if (beams[s] != 0) {
+          System.arraycopy(suns, 3 * s, out, 3 * count++, 3);
+        }
       }
-      starts[run + 1] = chosen.size();
     }
-    double[] out = new double[3 * chosen.size()];
-    for (int i = 0; i < chosen.size(); i++) {
-      System.arraycopy(suns, 3 * chosen.get(i), out, 3 * i, 3);
-    }
-    return new Suns(out, starts);
+    starts[menu.runs()] = count;
+    return new Suns(Arrays.copyOf(out, 3 * count), starts);
   }
 
   private int clear(ZonedDateTime at, Sun sun, List<Double> lamps, double ground) {

@@ -21,11 +21,7 @@ final class PointTrace {
   /** Darkest luminance judged, cd/m2. */
   private static final float DARK = 1e-4f;
 
-  /**
-   * By how much more than under any sun of the grid flecks may show between them before a run is
-   * passed over: of 134 joints of a house 131 are then within 1 % of what they show with all flecks
-   * followed.
-   */
+  /** By how much more than under any sun of the grid flecks are trusted to show between them. */
   private static final float MARGIN = 1.2f;
 
   private static final int BATCH = Ingredients.Menu.LONGEST;
