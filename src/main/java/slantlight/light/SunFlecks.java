@@ -207,7 +207,7 @@ final class SunFlecks {
     double[] corners = plane.toWorld(Rings.round(box), 0);
     for (Door door : interior.doors(room)) {
       Thrown part = door.within(corners) ? t : t.through(door.corners(), plane);
-      if (part == t) {
+      if (t.equals(part)) {
         out.add(t);
         return;
       }
