@@ -11,7 +11,7 @@ import slantlight.sky.Weather;
 
 /**
  * How much every joint of a scored house shows at any one moment, for the eyes that judge it
- * through the year. The light at the joints is kept for it, so that a moment costs milliseconds.
+ * through the year. The light at the joints is kept for it: a moment costs a fraction of a second.
  */
 public final class JointMoments {
   private static final int LEVEL_4 = 1;
