@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import slantlight.geom.Face;
+import slantlight.geom.Rings;
 import slantlight.geom.Vec3;
 
 /**
@@ -53,20 +54,11 @@ record Shade(double[] corners) {
    * @param slipU by how much a beam from the sun moves along u for each metre inward
    */
   double[] thrown(double slipU, double slipV) {
-    double[] box = {
-      Double.POSITIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.NEGATIVE_INFINITY,
-      Double.NEGATIVE_INFINITY
-    };
-    for (int i = 0; i < corners.length; i += 3) {
-      double u = corners[i] + slipU * corners[i + 2];
-      double v = corners[i + 1] + slipV * corners[i + 2];
-      box[0] = Math.min(box[0], u);
-      box[1] = Math.min(box[1], v);
-      box[2] = Math.max(box[2], u);
-      box[3] = Math.max(box[3], v);
+    double[] shadow = new double[2 * corners.length / 3];
+    for (int i = 0, k = 0; i < corners.length; i += 3) {
+      shadow[k++] = corners[i] + slipU * corners[i + 2];
+      shadow[k++] = corners[i + 1] + slipV * corners[i + 2];
     }
-    return box;
+    return Rings.bounds(shadow);
   }
 }

@@ -23,7 +23,7 @@ class CoverageTest {
     Random random = new Random(11);
     for (int i = 0; i < 200; i++) {
       double[] ring = star(random, 3 + random.nextInt(9), 0.3 + random.nextDouble());
-      agree(1 + random.nextInt(8), polygon(ring), ring);
+      agree(1 + random.nextInt(8), RingsTest.polygon(ring), ring);
     }
   }
 
@@ -32,7 +32,7 @@ class CoverageTest {
     Random random = new Random(12);
     for (int i = 0; i < 200; i++) {
       double[] ring = convex(star(random, 3 + random.nextInt(9), 0.3 + random.nextDouble()));
-      agree(1 + random.nextInt(8), polygon(ring), ring);
+      agree(1 + random.nextInt(8), RingsTest.polygon(ring), ring);
     }
   }
 
@@ -49,7 +49,7 @@ class CoverageTest {
         double from = BOX[k % 2];
         ring[k] = from + step * Math.rint((ring[k] - from) / step);
       }
-      Polygon polygon = polygon(ring);
+      Polygon polygon = RingsTest.polygon(ring);
       if (polygon.isValid() && Rings.area(ring) > 0) {
         agree(side, polygon, ring);
         kept++;
@@ -66,7 +66,8 @@ class CoverageTest {
       double[] hole = scaled(outer, 0.2 + 0.6 * random.nextDouble());
       Polygon ring =
           JTS.createPolygon(
-              polygon(outer).getExteriorRing(), new LinearRing[] {polygon(hole).getExteriorRing()});
+              RingsTest.polygon(outer).getExteriorRing(),
+              new LinearRing[] {RingsTest.polygon(hole).getExteriorRing()});
       agree(1 + random.nextInt(8), ring, outer, Rings.oriented(hole, false));
     }
   }
@@ -82,7 +83,9 @@ class CoverageTest {
       both.add(b);
       for (int cell = 0; cell < 25; cell++) {
         assertThat(both.share(cell))
-            .isCloseTo(share(polygon(a), 5, cell) + share(polygon(b), 5, cell), within(1e-12));
+            .isCloseTo(
+                share(RingsTest.polygon(a), 5, cell) + share(RingsTest.polygon(b), 5, cell),
+                within(1e-12));
       }
     }
   }
@@ -100,7 +103,7 @@ class CoverageTest {
         ring[k] += du;
         ring[k + 1] += dv;
       }
-      Polygon polygon = polygon(ring);
+      Polygon polygon = RingsTest.polygon(ring);
       double inside = polygon.intersection(box(BOX)).getArea();
       across += inside > 0 && inside < polygon.getArea() ? 1 : 0;
       outside += inside == 0 ? 1 : 0;
@@ -157,7 +160,9 @@ class CoverageTest {
 
   private static double[] convex(double[] ring) {
     Coordinate[] hull =
-        new ConvexHull(polygon(ring).getCoordinates(), JTS).getConvexHull().getCoordinates();
+        new ConvexHull(RingsTest.polygon(ring).getCoordinates(), JTS)
+            .getConvexHull()
+            .getCoordinates();
     double[] out = new double[2 * (hull.length - 1)];
     for (int i = 0; i + 1 < hull.length; i++) {
       out[2 * i] = hull[i].x;
@@ -174,14 +179,5 @@ class CoverageTest {
       out[i + 1] = 0.9 + by * (ring[i + 1] - 0.9);
     }
     return out;
-  }
-
-  private static Polygon polygon(double[] ring) {
-    Coordinate[] c = new Coordinate[ring.length / 2 + 1];
-    for (int i = 0; i < c.length; i++) {
-      int k = 2 * i % ring.length;
-      c[i] = new Coordinate(ring[k], ring[k + 1]);
-    }
-    return JTS.createPolygon(c);
   }
 }

@@ -115,7 +115,7 @@ class RingsTest {
     return ring;
   }
 
-  private static Polygon polygon(double[] ring) {
+  static Polygon polygon(double[] ring) {
     Coordinate[] c = new Coordinate[ring.length / 2 + 1];
     for (int i = 0; i < c.length; i++) {
       int k = 2 * i % ring.length;
