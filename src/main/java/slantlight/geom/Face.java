@@ -67,18 +67,6 @@ public record Face(Frame frame, List<Vec2> outer, List<List<Vec2>> holes) {
     return in;
   }
 
-  /** The mean of the corners, in the world. */
-  public Vec3 middle() {
-    double[] m = Rings.middle(Rings.array(outer));
-    return frame.toWorld(new Vec2(m[0], m[1]));
-  }
-
-  /** Distance of the corner farthest from the {@link #middle()}, m. */
-  public double radius() {
-    Vec3 middle = middle();
-    return corners().stream().mapToDouble(middle::distance).max().orElse(0);
-  }
-
   /** Corners of the outer ring in the world. */
   public List<Vec3> corners() {
     List<Vec3> out = new ArrayList<>(outer.size());

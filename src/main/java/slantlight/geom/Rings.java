@@ -54,6 +54,11 @@ public final class Rings {
     return b;
   }
 
+  /** True when two boxes share more than an edge. */
+  public static boolean meet(double[] a, double[] b) {
+    return a[0] < b[2] && a[2] > b[0] && a[1] < b[3] && a[3] > b[1];
+  }
+
   /** Sum of corner coordinates over corner count: a point inside when the ring is convex. */
   public static double[] middle(double[] ring) {
     double x = 0;

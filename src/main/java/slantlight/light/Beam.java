@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import slantlight.geom.Rings;
 import slantlight.geom.Vec3;
 
 /** The sun's own beam at surface points. */
@@ -82,7 +83,7 @@ final class Beam {
     List<double[]> out = new ArrayList<>();
     for (Shade shade : before.computeIfAbsent(a, outdoors::before)) {
       double[] box = shade.thrown(slipU, slipV);
-      if (box[0] < a.box[2] && box[2] > a.box[0] && box[1] < a.box[3] && box[3] > a.box[1]) {
+      if (Rings.meet(box, a.box)) {
         out.add(box);
       }
     }

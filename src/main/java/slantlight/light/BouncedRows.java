@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * Sums bounced light into a sample's rows. Pieces of one patch come one after another and share its
  * response, so their weights are added up first; responses are then added two at a time. The flecks
  * of sun on a patch are not in its response: they are added part by part for the suns of the grid,
- * or the weights of the parts are kept where the suns between count.
+ * and the weights of the parts are kept for the suns between.
  */
 final class BouncedRows {
   private static final int BATCH = 8;

@@ -48,7 +48,7 @@ public interface LightModel {
 
   /**
    * Finds with all threads the flecks of some suns that will be asked of a {@link Basis}, lest
-   * threads that follow neighbouring points wait for each other.
+   * threads that follow neighbouring points find them twice.
    *
    * @param roomIds rooms in which the samples lie
    */

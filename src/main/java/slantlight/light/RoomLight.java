@@ -166,15 +166,12 @@ final class RoomLight {
     float[][] out = new float[1][columns.total];
     exposures[i].addTo(out, columns);
     int first = columns.sun(Columns.INSIDE);
-    FleckTable atNodes = flecks.atNodes();
-    for (int bundle = 0; bundle < atNodes.suns().bundles(); bundle++) {
-      FleckTable.Lit lit = atNodes.of(i, bundle);
-      if (!lit.dark()) {
-        beams[i] = beams[i] == null ? new float[columns.nodes.size()] : beams[i];
-        for (int k = 0; k < lit.mean().length; k++) {
-          beams[i][lit.first() + k] = lit.mean()[k];
-          out[0][first + lit.first() + k] += lit.mean()[k];
-        }
+    FleckTable.Gathered lit = flecks.atNodes().all(i);
+    if (lit.sun().length > 0) {
+      beams[i] = new float[columns.nodes.size()];
+      for (int k = 0; k < lit.sun().length; k++) {
+        beams[i][lit.sun()[k]] = lit.mean()[k];
+        out[0][first + lit.sun()[k]] += lit.mean()[k];
       }
     }
     shines[i] = beams[i] != null || mayShine(mesh.patches.get(i), outlooks[i]);

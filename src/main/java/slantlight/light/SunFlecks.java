@@ -80,7 +80,10 @@ final class SunFlecks {
     this.grid = grid;
     place = new int[mesh.patches.size()];
     int surfaces = 1 + mesh.patches.stream().mapToInt(Patch::surface).max().orElse(-1);
-    List<List<Integer>> of = IntStream.range(0, surfaces).mapToObj(s -> list()).toList();
+    List<List<Integer>> of = new ArrayList<>();
+    for (int s = 0; s < surfaces; s++) {
+      of.add(new ArrayList<>());
+    }
     for (Patch p : mesh.patches) {
       place[p.index()] = of.get(p.surface()).size();
       of.get(p.surface()).add(p.index());
@@ -90,10 +93,6 @@ final class SunFlecks {
             .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
     atNodes = new FleckTable(this, Suns.of(grid.nodes()));
-  }
-
-  private static List<Integer> list() {
-    return new ArrayList<>();
   }
 
   int patches() {
@@ -251,6 +250,7 @@ final class SunFlecks {
     return own;
   }
 
+  /** What openings throw on a patch; null when nothing of it comes there. */
   Fleck fleck(int index, Coverage own, List<Thrown> thrown) {
     Patch patch = mesh.patches.get(index);
     int side = side(index);
@@ -303,8 +303,7 @@ final class SunFlecks {
     int comes = 0;
     int[] outermost = outermost(some, side);
     for (int k = 0; k < CORNERS; k++) {
-      Vec2 corner = at(patch, side, outermost[k], k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
-      comes += comes(patch, corner, outlook, t) ? 1 : 0;
+      comes += comes(patch, corner(patch, side, outermost[k], k), outlook, t) ? 1 : 0;
     }
     if (comes == CORNERS) {
       return all;
@@ -339,8 +338,7 @@ final class SunFlecks {
   private float share(Patch patch, int side, int part, Outlook outlook, Thrown t) {
     int corners = 0;
     for (int k = 0; k < CORNERS; k++) {
-      Vec2 corner = at(patch, side, part, k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
-      corners += comes(patch, corner, outlook, t) ? 1 : 0;
+      corners += comes(patch, corner(patch, side, part, k), outlook, t) ? 1 : 0;
     }
     if (corners % CORNERS == 0) {
       return corners > 0 ? 1 : 0;
@@ -358,6 +356,11 @@ final class SunFlecks {
     return lit == 0
         ? comes(patch, at(patch, side, part, 0.5, 0.5), outlook, t) ? 1 : 0
         : (float) come / lit;
+  }
+
+  /** Corners of a part in the order of {@link #outermost}. */
+  private static Vec2 corner(Patch patch, int side, int part, int k) {
+    return at(patch, side, part, k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
   }
 
   /** A place of a part, from 0 to 1 along u and v. */
@@ -397,12 +400,12 @@ final class SunFlecks {
     return atNodes;
   }
 
-  /** Finds the flecks of the suns of the grid, every surface by one thread. */
+  /** Finds the flecks of the suns of the grid with all threads. */
   void findAtNodes() {
     find(atNodes, IntStream.range(0, surfaces()).toArray());
   }
 
-  /** Finds the flecks of some suns in some rooms, every surface by one thread. */
+  /** Finds the flecks of some suns in some rooms with all threads. */
   void find(Suns suns, int[] rooms) {
     Set<Integer> wanted = IntStream.of(rooms).boxed().collect(Collectors.toSet());
     find(

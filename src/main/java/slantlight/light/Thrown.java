@@ -51,7 +51,7 @@ record Thrown(
       }
     }
     double[] box = Rings.bounds(ring);
-    if (!meet(box, within)) {
+    if (!Rings.meet(box, within)) {
       return null;
     }
     double lux = cos * a.transmittance(Beam.cosine(a, sun.x(), sun.y(), sun.z()));
@@ -103,10 +103,6 @@ record Thrown(
 
   /** False when nothing of it falls into a box. */
   boolean meets(double[] own) {
-    return meet(box, own);
-  }
-
-  private static boolean meet(double[] a, double[] b) {
-    return a[0] < b[2] && a[2] > b[0] && a[1] < b[3] && a[3] > b[1];
+    return Rings.meet(box, own);
   }
 }

@@ -134,6 +134,30 @@ final class PointOptics {
     return kernel;
   }
 
+  /** Luminance toward an eye, out of the kernel's rows. */
+  float luminance(int eye, float[] rows) {
+    return rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+  }
+
+  /** Luminance that the paint would have over bare compound. */
+  float compound(int eye, float[] rows) {
+    return rows[kernel.row(eye, ReliefKernel.COMPOUND)];
+  }
+
+  /** Contrast between compound and paper. */
+  float contrast(int eye, float[] rows) {
+    float compound = compound(eye, rows);
+    float luminance = luminance(eye, rows);
+    return Math.abs(compound - luminance) / (compound + luminance);
+  }
+
+  /** Magnitude of the change of luminance toward an eye per radian of lean. */
+  float change(int eye, float[] rows) {
+    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
+    float along = lean == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
+    return (float) lean.part(across, along);
+  }
+
   /** Peak slope of the edge at a level index (0 = level 3). */
   double edgeSlope(int level) {
     return slopes[level];

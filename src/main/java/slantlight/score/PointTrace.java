@@ -169,13 +169,9 @@ final class PointTrace {
 
   /** True when an eye may be shown more by the light of a corner, with a margin. */
   private boolean exceeds(int eye, float[] own) {
-    float luminance = cornerRows[kernel.row(eye, ReliefKernel.LUMINANCE)];
-    float compound = cornerRows[kernel.row(eye, ReliefKernel.COMPOUND)];
-    float across = cornerRows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    float along =
-        optics.lean() == Lean.U ? 0 : cornerRows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-    float tilt = (float) optics.lean().part(across, along) / luminance;
-    float step = Math.abs(compound - luminance) / (compound + luminance);
+    float luminance = optics.luminance(eye, cornerRows);
+    float tilt = optics.change(eye, cornerRows) / luminance;
+    float step = optics.contrast(eye, cornerRows);
     return luminance > DARK && reaches(level -> pooled(eye, level, tilt, step, luminance), own);
   }
 

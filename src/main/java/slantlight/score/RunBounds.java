@@ -44,13 +44,13 @@ final class RunBounds {
   }
 
   private void widen(int run, int eye, float[] rows) {
-    float luminance = luminance(eye, rows);
-    float compound = compound(eye, rows);
-    float change = change(eye, rows);
+    float luminance = optics.luminance(eye, rows);
+    float compound = optics.compound(eye, rows);
+    float change = optics.change(eye, rows);
     int i = eyes * run + eye;
     if (luminance > 0 && compound >= 0) {
       tilt[i] = Math.max(tilt[i], change / luminance);
-      step[i] = Math.max(step[i], contrast(eye, rows));
+      step[i] = Math.max(step[i], optics.contrast(eye, rows));
       brightest[i] = Math.max(brightest[i], luminance);
     } else if (luminance != 0 || compound != 0 || change != 0) {
       tilt[i] = Float.POSITIVE_INFINITY;
@@ -67,27 +67,6 @@ final class RunBounds {
     float relief = optics.relief(eye, level).most(brightest);
     float mismatch = optics.mismatch(eye, level).most(brightest);
     return ROUNDING * (tilt * relief + step * mismatch);
-  }
-
-  private float luminance(int eye, float[] rows) {
-    return rows[optics.kernel().row(eye, ReliefKernel.LUMINANCE)];
-  }
-
-  private float compound(int eye, float[] rows) {
-    return rows[optics.kernel().row(eye, ReliefKernel.COMPOUND)];
-  }
-
-  private float contrast(int eye, float[] rows) {
-    float a = compound(eye, rows);
-    float b = luminance(eye, rows);
-    return Math.abs(a - b) / (a + b);
-  }
-
-  private float change(int eye, float[] rows) {
-    ReliefKernel kernel = optics.kernel();
-    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    float along = optics.lean() == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-    return (float) optics.lean().part(across, along);
   }
 
   /** All runs, the one that can show most at level 4 first; those without a bound come last. */
