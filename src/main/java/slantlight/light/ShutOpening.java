@@ -99,31 +99,10 @@ public final class ShutOpening {
 
     @Override
     public Basis basis(List<SamplePoint> points, List<Kernel> kernels, Progress progress) {
-      Basis behind = light.basis(points, kernels, progress);
-      return new Basis() {
-        @Override
-        public int samples() {
-          return behind.samples();
-        }
-
-        @Override
-        public int rows(int sample) {
-          return behind.rows(sample);
-        }
-
+      return new BasisBehind(light.basis(points, kernels, progress)) {
         @Override
         public Block block(List<LightState> states) {
-          return behind.block(lit(states));
-        }
-
-        @Override
-        public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
-          behind.flecks(sample, suns, bundle, firstRow, out);
-        }
-
-        @Override
-        public void evaluate(int sample, Block block, float[][] out) {
-          behind.evaluate(sample, block, out);
+          return super.block(lit(states));
         }
       };
     }

@@ -1,26 +1,14 @@
 package slantlight.score;
 
 import java.util.Arrays;
-import java.util.List;
 import slantlight.light.Basis;
-import slantlight.light.LightState;
+import slantlight.light.BasisBehind;
 import slantlight.light.Suns;
 
 /** A basis of which only the mixture of the grid's suns is told, no fleck put right. */
-record Unflecked(Basis basis) implements Basis {
-  @Override
-  public int samples() {
-    return basis.samples();
-  }
-
-  @Override
-  public int rows(int sample) {
-    return basis.rows(sample);
-  }
-
-  @Override
-  public Block block(List<LightState> states) {
-    return basis.block(states);
+final class Unflecked extends BasisBehind {
+  Unflecked(Basis basis) {
+    super(basis);
   }
 
   @Override
@@ -28,10 +16,5 @@ record Unflecked(Basis basis) implements Basis {
     for (float[] row : out) {
       Arrays.fill(row, 0);
     }
-  }
-
-  @Override
-  public void evaluate(int sample, Block block, float[][] out) {
-    basis.evaluate(sample, block, out);
   }
 }
