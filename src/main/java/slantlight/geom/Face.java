@@ -67,6 +67,14 @@ public record Face(Frame frame, List<Vec2> outer, List<List<Vec2>> holes) {
     return in;
   }
 
+  /** Convex rings, counter-clockwise, of which the face is made up; plane coordinates. */
+  public List<double[]> parts() {
+    List<double[]> rings = new ArrayList<>();
+    rings.add(Rings.array(outer));
+    holes.forEach(h -> rings.add(Rings.array(h)));
+    return Trapezoids.of(rings);
+  }
+
   /** Corners of the outer ring in the world. */
   public List<Vec3> corners() {
     List<Vec3> out = new ArrayList<>(outer.size());

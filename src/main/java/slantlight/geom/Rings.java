@@ -4,6 +4,9 @@ import java.util.List;
 
 /** Plane rings as plain arrays x0, y0, x1, y1, ..., for the inner loops of clipping. */
 public final class Rings {
+  /** Edges of less than this squared length, m2, have no direction to speak of. */
+  private static final double POINT = 1e-20;
+
   private Rings() {}
 
   public static double[] array(List<Vec2> ring) {
@@ -39,19 +42,36 @@ public final class Rings {
 
   /** Least x, least y, greatest x, greatest y. */
   public static double[] bounds(double[] ring) {
-    double[] b = {
+    double[] b = nowhere();
+    widen(b, ring);
+    return b;
+  }
+
+  /** The same of several rings. */
+  public static double[] bounds(List<double[]> rings) {
+    double[] b = nowhere();
+    for (double[] ring : rings) {
+      widen(b, ring);
+    }
+    return b;
+  }
+
+  private static double[] nowhere() {
+    return new double[] {
       Double.POSITIVE_INFINITY,
       Double.POSITIVE_INFINITY,
       Double.NEGATIVE_INFINITY,
       Double.NEGATIVE_INFINITY
     };
+  }
+
+  private static void widen(double[] b, double[] ring) {
     for (int i = 0; i < ring.length; i += 2) {
       b[0] = Math.min(b[0], ring[i]);
       b[1] = Math.min(b[1], ring[i + 1]);
       b[2] = Math.max(b[2], ring[i]);
       b[3] = Math.max(b[3], ring[i + 1]);
     }
-    return b;
   }
 
   /** True when two boxes share more than an edge. */
@@ -124,9 +144,52 @@ public final class Rings {
     for (int i = 0, j = window.length - 2; i < window.length; j = i, i += 2) {
       double ex = window[i] - window[j];
       double ey = window[i + 1] - window[j + 1];
-      out = clip(out, -ey, ex, ey * window[j] - ex * window[j + 1]);
+      if (ex * ex + ey * ey > POINT) {
+        out = clip(out, -ey, ex, ey * window[j] - ex * window[j + 1]);
+      }
     }
     return out;
+  }
+
+  /**
+   * Adds what of a convex ring lies outside a window, in convex pieces.
+   *
+   * @param window convex, counter-clockwise
+   */
+  public static void addOutside(double[] ring, double[] window, List<double[]> out) {
+    if (apart(ring, window)) {
+      out.add(ring);
+      return;
+    }
+    double[] rest = ring;
+    for (int i = 0, j = window.length - 2; i < window.length; j = i, i += 2) {
+      double ex = window[i] - window[j];
+      double ey = window[i + 1] - window[j + 1];
+      if (ex * ex + ey * ey > POINT) {
+        double c = ey * window[j] - ex * window[j + 1];
+        double[] beyond = clip(rest, ey, -ex, -c);
+        if (beyond.length > 0) {
+          out.add(beyond);
+          rest = clip(rest, -ey, ex, c);
+        }
+      }
+    }
+  }
+
+  /** True when all of a ring lies beyond one edge of a convex counter-clockwise window. */
+  private static boolean apart(double[] ring, double[] window) {
+    for (int i = 0, j = window.length - 2; i < window.length; j = i, i += 2) {
+      double ex = window[i] - window[j];
+      double ey = window[i + 1] - window[j + 1];
+      boolean beyond = ex * ex + ey * ey > POINT;
+      for (int k = 0; k < ring.length && beyond; k += 2) {
+        beyond = ex * (ring[k + 1] - window[j + 1]) <= ey * (ring[k] - window[j]);
+      }
+      if (beyond) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Even-odd test of a point. */
@@ -144,16 +207,14 @@ public final class Rings {
   /** The convex hull of a ring, counter-clockwise (Andrew's monotone chain). */
   public static double[] hull(double[] ring) {
     int n = ring.length / 2;
-    Integer[] order = new Integer[n];
+    int[] order = new int[n];
     for (int i = 0; i < n; i++) {
-      order[i] = i;
+      int k = i;
+      for (; k > 0 && before(ring, i, order[k - 1]); k--) {
+        order[k] = order[k - 1];
+      }
+      order[k] = i;
     }
-    java.util.Arrays.sort(
-        order,
-        (p, q) -> {
-          int c = Double.compare(ring[2 * p], ring[2 * q]);
-          return c != 0 ? c : Double.compare(ring[2 * p + 1], ring[2 * q + 1]);
-        });
     double[] h = new double[4 * n + 4];
     int k = 0;
     for (int pass = 0; pass < 2; pass++) {
@@ -170,6 +231,11 @@ public final class Rings {
       k--;
     }
     return java.util.Arrays.copyOf(h, 2 * k);
+  }
+
+  private static boolean before(double[] ring, int p, int q) {
+    return ring[2 * p] < ring[2 * q]
+        || (ring[2 * p] == ring[2 * q] && ring[2 * p + 1] < ring[2 * q + 1]);
   }
 
   private static double turn(double[] h, int k, double x, double y) {

@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.List;
 import slantlight.geom.Face;
 import slantlight.geom.Frame;
 import slantlight.geom.Rings;
@@ -17,6 +18,9 @@ final class Aperture {
 
   /** The hole, counter-clockwise, plane coordinates. */
   final double[] ring;
+
+  /** The same in convex pieces. */
+  private final List<double[]> parts;
 
   /** Convex window of the glass, set back by the reveal. */
   private final double[] glass;
@@ -51,6 +55,7 @@ final class Aperture {
     Face face = opening.face();
     frame = face.frame();
     ring = Rings.oriented(Rings.array(face.outer()), true);
+    parts = Face.of(frame, face.outer()).parts();
     glass = Rings.hull(ring);
     box = Rings.bounds(ring);
     corners = frame.toWorld(ring, 0);
@@ -147,13 +152,14 @@ final class Aperture {
   }
 
   /**
-   * The part of the hole that a beam through the glass fills, plane coordinates of the hole.
+   * The part of the hole that a beam through the glass fills: convex rings, plane coordinates of
+   * the hole.
    *
    * @param dx unit direction toward the sun, outward
    */
-  double[] filledBy(double dx, double dy, double dz) {
+  List<double[]> filledBy(double dx, double dy, double dz) {
     if (reveal == 0) {
-      return ring;
+      return parts;
     }
     Vec3 u = frame.u();
     Vec3 v = frame.v();
@@ -166,7 +172,7 @@ final class Aperture {
       shadow[i] = glass[i] + su;
       shadow[i + 1] = glass[i + 1] + sv;
     }
-    return Rings.clip(ring, shadow);
+    return parts.stream().map(p -> Rings.clip(p, shadow)).filter(p -> p.length > 0).toList();
   }
 
   /**

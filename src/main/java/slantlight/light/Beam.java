@@ -1,10 +1,8 @@
 package slantlight.light;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import slantlight.geom.Rings;
 import slantlight.geom.Vec3;
 
 /** The sun's own beam at surface points. */
@@ -44,17 +42,6 @@ final class Beam {
     return t >= 0 && open(a, clear, t, px, py, pz, dx, dy, dz);
   }
 
-  /**
-   * True when nothing but the outline of an opening can keep the beam of a sun from a point before
-   * it.
-   *
-   * @param clear true when nothing inside can stand before that opening
-   */
-  boolean open(Aperture a, boolean clear, Vec3 p, Vec3 sun) {
-    double t = a.height(p.x(), p.y(), p.z()) / cosine(a, sun.x(), sun.y(), sun.z());
-    return open(a, clear, t, p.x(), p.y(), p.z(), sun.x(), sun.y(), sun.z());
-  }
-
   private boolean open(
       Aperture a,
       boolean clear,
@@ -72,22 +59,17 @@ final class Beam {
     return outdoors.open(px + s * dx, py + s * dy, pz + s * dz, dx, dy, dz);
   }
 
-  /**
-   * Boxes on the plane of an opening beyond which nothing outside stands between it and a sun that
-   * shines in: least u, least v, greatest u, greatest v of each.
-   */
-  List<double[]> shades(Aperture a, Vec3 sun) {
-    double cos = cosine(a, sun.x(), sun.y(), sun.z());
-    double slipU = -sun.dot(a.frame.u()) / cos;
-    double slipV = -sun.dot(a.frame.v()) / cos;
-    List<double[]> out = new ArrayList<>();
-    for (Shade shade : before.computeIfAbsent(a, outdoors::before)) {
-      double[] box = shade.thrown(slipU, slipV);
-      if (Rings.meet(box, a.box)) {
-        out.add(box);
-      }
+  /** Where on its plane the sun shines through an opening: convex rings without overlap. */
+  List<double[]> lit(Aperture a, Vec3 sun) {
+    if (a.cloth != null || a.isBlack() || sun.dot(a.frame.n()) >= -1e-9) {
+      return List.of();
     }
-    return out;
+    double cos = cosine(a, sun.x(), sun.y(), sun.z());
+    return Shade.lit(
+        a.filledBy(sun.x(), sun.y(), sun.z()),
+        before.computeIfAbsent(a, outdoors::before),
+        -sun.dot(a.frame.u()) / cos,
+        -sun.dot(a.frame.v()) / cos);
   }
 
   static double cosine(Aperture a, double dx, double dy, double dz) {

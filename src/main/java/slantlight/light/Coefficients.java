@@ -25,8 +25,8 @@ final class Coefficients implements Basis {
    * @param sun by group, then node, then row; null for a group that sends nothing
    * @param flecks of sun on patches that it sees by themselves
    */
-  record Sample(int rows, int[] used, float[] dense, float[][] sun, BouncedRows.FleckRows flecks) {
-    static Sample of(float[][] rows, BouncedRows.FleckRows flecks, Columns columns) {
+  record Sample(int rows, int[] used, float[] dense, float[][] sun, NearFlecks flecks) {
+    static Sample of(float[][] rows, NearFlecks flecks, Columns columns) {
       int[] used = new int[columns.dense];
       int n = 0;
       for (int c = 0; c < columns.dense; c++) {
@@ -209,20 +209,7 @@ final class Coefficients implements Basis {
 
   @Override
   public void flecks(int sample, Suns suns, int bundle, int firstRow, float[][] out) {
-    Sample c = samples[sample];
-    FleckTable table = table(suns);
-    int from = suns.start(bundle);
-    int size = suns.start(bundle + 1) - from;
-    for (int r = 0; r < out.length; r++) {
-      Arrays.fill(out[r], 0, size, 0);
-    }
-    for (int i = 0; i < size && c.flecks.atNodes().length > 0; i++) {
-      takeMixed(c, table, from + i, firstRow, i, out);
-    }
-    int[] starts = c.flecks.surfaceStart();
-    for (int k = 0; k + 1 < starts.length; k++) {
-      addNear(c, starts[k], starts[k + 1], table, bundle, firstRow, out);
-    }
+    samples[sample].flecks.beyondMixture(table(suns), bundle, firstRow, out);
   }
 
   /** The flecks of some suns: most often those asked for before. */
@@ -233,32 +220,6 @@ final class Coefficients implements Basis {
       last = table;
     }
     return table;
-  }
-
-  /** Adds the flecks on the patches of one surface. */
-  private static void addNear(
-      Sample c, int from, int to, FleckTable table, int bundle, int firstRow, float[][] out) {
-    List<BouncedRows.Near> near = c.flecks.near();
-    FleckTable.Lit[] lit = table.on(table.surface(near.get(from).patch()), bundle);
-    int first = table.suns().start(bundle);
-    for (int i = from; i < to && lit.length > 0; i++) {
-      FleckTable.Lit here = lit[table.place(near.get(i).patch())];
-      if (!here.dark()) {
-        near.get(i).addTo(out, first, here, firstRow, c.rows);
-      }
-    }
-  }
-
-  /** Takes away what the four suns of the grid round a sun make instead. */
-  private static void takeMixed(
-      Sample c, FleckTable table, int sun, int firstRow, int at, float[][] out) {
-    for (int k = 0; k < 4; k++) {
-      int place = c.flecks.place()[table.node(sun, k)];
-      float weight = table.weight(sun, k);
-      for (int r = 0; r < out.length && place >= 0 && weight != 0; r++) {
-        out[r][at] -= weight * c.flecks.atNodes()[place * c.rows + firstRow + r];
-      }
-    }
   }
 
   private static void dense(Sample c, Sources s, float[][] out) {

@@ -1,25 +1,49 @@
 package slantlight.light;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReferenceArray;
-import java.util.stream.IntStream;
 import slantlight.geom.Coverage;
+import slantlight.units.Workers;
 
 /** Flecks of some suns on the patches of a house, found surface by surface when first asked for. */
 final class FleckTable {
   /**
-   * A bundle of suns on one patch, from the first to the last that shines on it.
+   * A bundle of suns on one surface, all in few arrays: many points read it again and again.
    *
-   * @param first of these suns
-   * @param parts illuminance by part, then sun, for unit normal illuminance
-   * @param mean of the patch, by sun
+   * @param patch on which some of the suns shine, ascending
+   * @param partsFrom by place in {@code patch}: where its parts begin in {@code part}; the number
+   *     of parts at the end
+   * @param part parts on which some of the suns shine, ascending for each patch
+   * @param stride no less than the number of suns
+   * @param lux for unit normal illuminance: of each patch its mean, then its parts, by sun and
+   *     filled up with zeros to the stride
    */
-  record Lit(int first, float[][] parts, float[] mean) {
-    private static final Lit NEVER = new Lit(0, new float[0][], new float[0]);
+  record Lit(int[] patch, int[] partsFrom, byte[] part, int stride, float[] lux) {
+    private static final Lit NONE = new Lit(new int[0], new int[1], new byte[0], 0, new float[0]);
 
-    boolean dark() {
-      return mean.length == 0;
+    /** How many patches. */
+    int patches() {
+      return patch.length;
+    }
+
+    /** How many means and parts. */
+    int terms() {
+      return patch.length + part.length;
+    }
+
+    /** Place in {@link #lux} of the mean of the i-th patch. */
+    int mean(int i) {
+      return (i + partsFrom[i]) * stride;
+    }
+
+    /** Place in {@link #lux} of a part of the i-th patch, p-th of all parts. */
+    int part(int i, int p) {
+      return (i + 1 + p) * stride;
     }
   }
 
@@ -32,14 +56,11 @@ final class FleckTable {
    */
   record Gathered(int[] sun, float[][] parts, float[] mean) {}
 
-  /** Of a surface on which no sun shines. */
-  private static final Lit[] DARK = {};
-
   private final SunFlecks flecks;
   private final Suns suns;
   private final int[][] nodes;
   private final float[][] weights;
-  private final AtomicReferenceArray<Lit[]> known;
+  private final AtomicReferenceArray<Lit> known;
   private final AtomicReferenceArray<Gathered> gathered;
 
   /** An empty table. */
@@ -64,9 +85,12 @@ final class FleckTable {
     return flecks.surface(patch);
   }
 
-  /** Place of a patch among those of its surface. */
-  int place(int patch) {
-    return flecks.place(patch);
+  int patches() {
+    return flecks.patches();
+  }
+
+  int parts(int patch) {
+    return flecks.parts(patch);
   }
 
   /** One of the four suns of the grid round a sun. */
@@ -79,10 +103,22 @@ final class FleckTable {
     return weights[sun][k];
   }
 
-  /** The suns of a bundle that shine on a patch. */
-  Lit of(int patch, int bundle) {
-    Lit[] lit = on(flecks.surface(patch), bundle);
-    return lit.length == 0 ? Lit.NEVER : lit[flecks.place(patch)];
+  /** Illuminance of a patch by the i-th sun of a bundle. */
+  float mean(int patch, int bundle, int i) {
+    Lit lit = on(flecks.surface(patch), bundle);
+    int k = Arrays.binarySearch(lit.patch, patch);
+    return k < 0 ? 0 : lit.lux[lit.mean(k) + i];
+  }
+
+  /** Illuminance of a part of a patch by the i-th sun of a bundle. */
+  float at(int patch, int part, int bundle, int i) {
+    Lit lit = on(flecks.surface(patch), bundle);
+    int k = Arrays.binarySearch(lit.patch, patch);
+    if (k < 0) {
+      return 0;
+    }
+    int p = Arrays.binarySearch(lit.part, lit.partsFrom[k], lit.partsFrom[k + 1], (byte) part);
+    return p < 0 ? 0 : lit.lux[lit.part(k, p) + i];
   }
 
   /** All suns that shine on a patch, one after another. */
@@ -96,89 +132,155 @@ final class FleckTable {
   }
 
   private Gathered gather(int patch) {
-    List<Lit> lit = new ArrayList<>();
-    for (int bundle = 0; bundle < suns.bundles(); bundle++) {
-      lit.add(of(patch, bundle));
-    }
-    int[] sun =
-        lit.stream()
-            .flatMapToInt(
-                l ->
-                    IntStream.range(0, l.mean().length)
-                        .filter(i -> l.mean()[i] > 0)
-                        .map(i -> l.first() + i))
-            .toArray();
-    float[][] parts = new float[flecks.parts(patch)][sun.length];
-    float[] mean = new float[sun.length];
-    int at = 0;
-    for (Lit l : lit) {
-      for (int i = 0; i < l.mean().length; i++) {
-        if (l.mean()[i] > 0) {
-          for (int q = 0; q < parts.length; q++) {
-            parts[q][at] = l.parts()[q][i];
-          }
-          mean[at++] = l.mean()[i];
+    int[] sun = new int[suns.size()];
+    int[] bundle = new int[suns.size()];
+    int count = 0;
+    for (int b = 0; b < suns.bundles(); b++) {
+      for (int i = suns.start(b); i < suns.start(b + 1); i++) {
+        if (mean(patch, b, i - suns.start(b)) > 0) {
+          bundle[count] = b;
+          sun[count++] = i;
         }
       }
     }
-    return new Gathered(sun, parts, mean);
+    float[][] parts = new float[flecks.parts(patch)][count];
+    float[] mean = new float[count];
+    for (int k = 0; k < count; k++) {
+      int i = sun[k] - suns.start(bundle[k]);
+      mean[k] = mean(patch, bundle[k], i);
+      for (int q = 0; q < parts.length; q++) {
+        parts[q][k] = at(patch, q, bundle[k], i);
+      }
+    }
+    return new Gathered(Arrays.copyOf(sun, count), parts, mean);
   }
 
   /**
-   * The suns of a bundle that shine on the patches of a surface, by place of the patch; none when
-   * all are dark. Threads that meet here may work it out twice, to the same bits.
+   * A bundle of suns on a surface. Threads that meet here may work it out twice, to the same bits.
    */
-  Lit[] on(int surface, int bundle) {
-    int i = surface * suns.bundles() + bundle;
-    Lit[] lit = known.get(i);
-    if (lit == null) {
-      lit = work(surface, bundle);
-      known.set(i, lit);
-    }
-    return lit;
+  Lit on(int surface, int bundle) {
+    Lit lit = known.get(surface * suns.bundles() + bundle);
+    return lit == null ? work(surface, bundle, throughOpenings(bundle)) : lit;
   }
 
-  private Lit[] work(int surface, int bundle) {
-    int[] patches = flecks.of(surface);
-    int from = suns.start(bundle);
-    int size = suns.start(bundle + 1) - from;
-    List<List<Thrown>> thrown = flecks.thrown(surface, suns, bundle);
-    if (thrown.stream().allMatch(List::isEmpty)) {
-      return DARK;
-    }
-    Lit[] out = new Lit[patches.length];
-    for (int k = 0; k < out.length; k++) {
-      Coverage own = flecks.own(patches[k]);
-      SunFlecks.Fleck[] found = new SunFlecks.Fleck[size];
-      for (int i = 0; i < size; i++) {
-        found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patches[k], own, thrown.get(i));
-      }
-      out[k] = lit(patches[k], from, found);
+  /** Works out all suns on some surfaces with all threads. */
+  void find(int[] surfaces) {
+    Workers.each(
+        suns.bundles(),
+        bundle -> {
+          List<Map<Aperture, List<double[]>>> lit = throughOpenings(bundle);
+          for (int surface : surfaces) {
+            if (known.get(surface * suns.bundles() + bundle) == null) {
+              work(surface, bundle, lit);
+            }
+          }
+        });
+  }
+
+  /** By sun of a bundle: where it shines through openings; to be filled. */
+  private List<Map<Aperture, List<double[]>>> throughOpenings(int bundle) {
+    List<Map<Aperture, List<double[]>>> out = new ArrayList<>();
+    for (int i = suns.start(bundle); i < suns.start(bundle + 1); i++) {
+      out.add(new HashMap<>());
     }
     return out;
   }
 
-  private Lit lit(int patch, int from, SunFlecks.Fleck[] found) {
-    int parts = flecks.parts(patch);
-    int first = 0;
-    int end = found.length;
-    while (first < end && found[first] == null) {
-      first++;
+  private Lit work(int surface, int bundle, List<Map<Aperture, List<double[]>>> lit) {
+    int from = suns.start(bundle);
+    int size = suns.start(bundle + 1) - from;
+    List<List<Thrown>> thrown = new ArrayList<>();
+    boolean dark = true;
+    for (int i = 0; i < size; i++) {
+      thrown.add(flecks.thrown(surface, suns.at(from + i), lit.get(i)));
+      dark &= thrown.get(i).isEmpty();
     }
-    while (end > first && found[end - 1] == null) {
-      end--;
-    }
-    if (first == end) {
-      return Lit.NEVER;
-    }
-    float[][] byPart = new float[parts][end - first];
-    float[] mean = new float[end - first];
-    for (int i = first; i < end; i++) {
-      for (int q = 0; q < parts && found[i] != null; q++) {
-        byPart[q][i - first] = found[i].parts()[q];
+    Lit out = dark ? Lit.NONE : lay(surface, thrown);
+    known.set(surface * suns.bundles() + bundle, out);
+    return out;
+  }
+
+  /** Lays what suns throw on the patches of a surface. */
+  private Lit lay(int surface, List<List<Thrown>> thrown) {
+    Packing out = new Packing(thrown.size());
+    for (int patch : flecks.of(surface)) {
+      Coverage own = flecks.own(patch);
+      SunFlecks.Fleck[] found = new SunFlecks.Fleck[thrown.size()];
+      for (int i = 0; i < found.length; i++) {
+        found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patch, own, thrown.get(i));
       }
-      mean[i - first] = found[i] == null ? 0 : found[i].mean();
+      out.add(patch, found);
     }
-    return new Lit(from + first, byPart, mean);
+    return out.packed();
+  }
+
+  /** Brings the flecks of the patches of a surface into few arrays. */
+  private static final class Packing {
+    private final int stride;
+    private int[] patch = new int[8];
+    private int[] partsFrom = new int[9];
+    private byte[] part = new byte[32];
+    private float[] lux = new float[256];
+    private int patches;
+    private int parts;
+
+    Packing(int suns) {
+      stride = (suns + Product.SHORT - 1) / Product.SHORT * Product.SHORT;
+    }
+
+    /** Adds a patch; {@code found} is null where a sun does not shine on it. */
+    void add(int index, SunFlecks.Fleck[] found) {
+      if (Arrays.stream(found).allMatch(Objects::isNull)) {
+        return;
+      }
+      if (patches == patch.length) {
+        patch = Arrays.copyOf(patch, 2 * patches);
+        partsFrom = Arrays.copyOf(partsFrom, 2 * patches + 1);
+      }
+      int at = place();
+      int count = 0;
+      for (int i = 0; i < found.length; i++) {
+        if (found[i] != null) {
+          lux[at + i] = found[i].mean();
+          count = found[i].parts().length;
+        }
+      }
+      patch[patches++] = index;
+      for (int q = 0; q < count; q++) {
+        addPart(q, found);
+      }
+      partsFrom[patches] = parts;
+    }
+
+    private void addPart(int q, SunFlecks.Fleck[] found) {
+      int at = place();
+      boolean any = false;
+      for (int i = 0; i < found.length; i++) {
+        lux[at + i] = found[i] == null ? 0 : found[i].parts()[q];
+        any |= lux[at + i] != 0;
+      }
+      if (any) {
+        part = parts < part.length ? part : Arrays.copyOf(part, 2 * parts);
+        part[parts++] = (byte) q;
+      }
+    }
+
+    /** Makes room for one more term. */
+    private int place() {
+      int at = (patches + parts) * stride;
+      if (at + stride > lux.length) {
+        lux = Arrays.copyOf(lux, 2 * (at + stride));
+      }
+      return at;
+    }
+
+    Lit packed() {
+      return new Lit(
+          Arrays.copyOf(patch, patches),
+          Arrays.copyOf(partsFrom, patches + 1),
+          Arrays.copyOf(part, parts),
+          stride,
+          Arrays.copyOf(lux, (patches + parts) * stride));
+    }
   }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import slantlight.geom.Face;
+import slantlight.geom.Frame;
 import slantlight.geom.Occluders;
+import slantlight.geom.Rings;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
@@ -20,6 +23,10 @@ final class Interior {
   static final double LIFT = 1e-4;
 
   private final Occluders faces;
+
+  /** The same, to be thrown. */
+  private final List<Body> walls;
+
   private final Map<String, Integer> roomIndex = new HashMap<>();
   private final List<Aperture> apertures = new ArrayList<>();
   private final List<Aperture> doorways = new ArrayList<>();
@@ -48,6 +55,7 @@ final class Interior {
       list.add(s.face());
     }
     faces = Occluders.of(list);
+    walls = list.stream().map(f -> Body.of(List.of(f))).toList();
     for (int i = 0; i < house.rooms().size(); i++) {
       roomIndex.put(house.rooms().get(i).id(), i);
     }
@@ -183,10 +191,30 @@ final class Interior {
     return room == other && convex[room];
   }
 
-  /** True when nothing inside can stand between a patch of a room and an opening. */
-  boolean clear(Patch patch, Aperture a) {
-    return clear(patch.room(), a.room)
-        || faces.between(patch.corners(), a.corners(), new int[faces.size()]) == 0;
+  /**
+   * What inside may stand between a surface and an opening.
+   *
+   * @param room of the surface
+   * @param box of its plane
+   */
+  Shade[] between(int room, Frame plane, double[] box, Aperture a) {
+    if (clear(room, a.room)) {
+      return new Shade[0];
+    }
+    int[] found = new int[faces.size()];
+    int count = faces.between(plane.toWorld(Rings.round(box), LIFT), a.corners(), found);
+    return IntStream.range(0, count)
+        .mapToObj(i -> walls.get(found[i]))
+        .flatMap(
+            w ->
+                w
+                    .shades(
+                        plane,
+                        1,
+                        p -> plane.height(p) - LIFT,
+                        p -> a.height(p.x(), p.y(), p.z()) - LIFT)
+                    .stream())
+        .toArray(Shade[]::new);
   }
 
   boolean blocked(double ax, double ay, double az, double bx, double by, double bz) {
@@ -201,11 +229,6 @@ final class Interior {
    */
   boolean joined(int room, int other, double px, double py, double pz, double[] corners) {
     return passes(room, px, py, pz, corners) && passes(other, px, py, pz, corners);
-  }
-
-  /** Passages of a room. */
-  Door[] doors(int room) {
-    return doors[room];
   }
 
   private boolean passes(int room, double px, double py, double pz, double[] corners) {

@@ -25,6 +25,9 @@ import slantlight.sky.WaterMirror;
 final class Outdoors {
   private static final double FAR = 1e5;
 
+  /** Things nearer to the glass than this, m, are its own wall. */
+  private static final double CLEAR = 1e-6;
+
   /** Reflectance taken for the house's own outer walls, whose paint no scene states. */
   private static final double OUTER_WALL = 0.3;
 
@@ -37,6 +40,7 @@ final class Outdoors {
   private final Occluders shell;
   private final List<Face> faces = new ArrayList<>();
   private final List<Double> reflectances = new ArrayList<>();
+  private final List<Body> bodies = new ArrayList<>();
   private final double groundZ;
   private final List<Zone> zones = new ArrayList<>();
   private final List<double[]> footprints = new ArrayList<>();
@@ -67,6 +71,17 @@ final class Outdoors {
       }
     }
     shell = Occluders.of(faces);
+    for (Room r : house.rooms()) {
+      bodies.add(
+          Body.of(
+              house.surfaces().stream()
+                  .filter(s -> s.roomId().equals(r.id()))
+                  .map(s -> Face.of(s.face().frame(), s.face().outer()))
+                  .toList()));
+    }
+    for (Block b : house.outside().blocks()) {
+      bodies.add(Body.of(b.faces()));
+    }
     groundZ = house.outside().groundZ();
     for (GroundZone z : house.outside().zones()) {
       zones.add(new Zone(z.kind(), Rings.array(z.outline()), z.z(), z.reflectance(), mirrorOf(z)));
@@ -99,11 +114,14 @@ final class Outdoors {
     return shell.any(x, y, z, dx, dy, dz, 1e-4, FAR) < 0;
   }
 
-  /** What of each face outside lies beyond the plane of an opening's glass. */
+  /** What stands beyond the plane of an opening's glass. */
   Shade[] before(Aperture a) {
-    return faces.stream()
-        .map(f -> Shade.of(a, f))
-        .filter(s -> s.corners().length > 0)
+    return bodies.stream()
+        .flatMap(
+            b ->
+                b
+                    .shades(a.frame, -1, p -> -a.height(p.x(), p.y(), p.z()) - a.reveal - CLEAR)
+                    .stream())
         .toArray(Shade[]::new);
   }
 

@@ -17,7 +17,7 @@ final class RoomLight {
   private final Exposure[] exposures;
 
   /** Openings whose light reaches a patch. */
-  private final Outlook[][] outlooks;
+  private final Aperture[][] windows;
 
   /** Illuminance by the beam of each sun of the grid, by patch; null where none ever comes. */
   private final float[][] beams;
@@ -60,8 +60,8 @@ final class RoomLight {
     this.interior = interior;
     int n = mesh.patches.size();
     exposures = new Exposure[n];
-    outlooks = new Outlook[n][];
-    flecks = new SunFlecks(mesh, interior, outlooks, beam, sunEdge, columns.grid);
+    windows = new Aperture[n][];
+    flecks = new SunFlecks(mesh, interior, windows, beam, sunEdge, columns.grid);
     beams = new float[n][];
     shines = new boolean[n];
     light = new float[n][];
@@ -99,7 +99,7 @@ final class RoomLight {
     beams = like.beams;
     shines = like.shines;
     exposures = like.exposures;
-    outlooks = like.outlooks;
+    windows = like.windows;
     directLight = like.directLight;
     light = new float[directLight.length][];
     for (int i = 0; i < light.length; i++) {
@@ -157,8 +157,7 @@ final class RoomLight {
             out.addLamp(lamp, w, lux);
           });
     }
-    outlooks[patch.index()] =
-        seen.stream().map(a -> new Outlook(a, interior.clear(patch, a))).toArray(Outlook[]::new);
+    windows[patch.index()] = seen.toArray(Aperture[]::new);
     return out;
   }
 
@@ -174,18 +173,18 @@ final class RoomLight {
         out[0][first + lit.sun()[k]] += lit.mean()[k];
       }
     }
-    shines[i] = beams[i] != null || mayShine(mesh.patches.get(i), outlooks[i]);
+    shines[i] = beams[i] != null || mayShine(mesh.patches.get(i), windows[i]);
     return out[0];
   }
 
   /** Suns of the grid stand no farther than this from others, as a sine with a margin. */
   private static final double NEXT = 0.2;
 
-  private boolean mayShine(Patch patch, Outlook[] from) {
+  private boolean mayShine(Patch patch, Aperture[] from) {
     for (Vec3 sun : columns.nodes) {
       if (sun.dot(patch.normal()) > -NEXT) {
-        for (Outlook o : from) {
-          if (o.aperture().cloth == null && sun.dot(o.aperture().frame.n()) < NEXT) {
+        for (Aperture a : from) {
+          if (a.cloth == null && sun.dot(a.frame.n()) < NEXT) {
             return true;
           }
         }
@@ -247,8 +246,7 @@ final class RoomLight {
           i -> {
             double[] groups = new double[Columns.GROUPS];
             exposures[i].addSun(0, state.sky().sun(), cellSun, groups);
-            SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), i);
-            groups[Columns.INSIDE] += fleck == null ? 0 : fleck.mean();
+            groups[Columns.INSIDE] += moment.flecks.mean(i, 0, 0);
             bySun[i][0] =
                 (float) (factors[0] * groups[0] + factors[1] * groups[1] + factors[2] * groups[2]);
           });
@@ -281,6 +279,7 @@ final class RoomLight {
     private final double[] factors;
     private final boolean shines;
     private final Map<OutsideCell, Double> luminances = new ConcurrentHashMap<>();
+    private final FleckTable flecks;
     private final Map<Integer, float[]> fleck = new ConcurrentHashMap<>();
     private volatile Inside solved;
 
@@ -292,6 +291,7 @@ final class RoomLight {
           new double[] {
             lux, lux * Columns.generalFactor(state.sky()), lux * Columns.fixedFactor(state.sky())
           };
+      this.flecks = RoomLight.this.flecks.under(state.sky().sun());
       this.shines = lux > 0 && state.sky().sun().z() > 0;
     }
 
@@ -324,7 +324,7 @@ final class RoomLight {
       double lux = patch < 0 ? inside().groupMeans[group] : inside().total[patch];
       if (box != null && shines) {
         float[] above = fleck.computeIfAbsent(patch, this::above);
-        int[] covered = flecks.covered(patch, box);
+        int[] covered = RoomLight.this.flecks.covered(patch, box);
         for (int k = 0; k < covered.length && above.length > 0; k++) {
           lux += factors[0] * above[covered[k]] / covered.length;
         }
@@ -334,10 +334,10 @@ final class RoomLight {
 
     /** What the beam lays on each part above the patch's mean; empty when it lays none. */
     private float[] above(int index) {
-      SunFlecks.Fleck fleck = flecks.under(state.sky().sun(), index);
-      float[] above = fleck == null ? new float[0] : fleck.parts();
+      float mean = flecks.mean(index, 0, 0);
+      float[] above = new float[mean == 0 ? 0 : RoomLight.this.flecks.parts(index)];
       for (int q = 0; q < above.length; q++) {
-        above[q] -= fleck.mean();
+        above[q] = flecks.at(index, q, 0, 0) - mean;
       }
       return above;
     }

@@ -1,21 +1,19 @@
 package slantlight.light;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slantlight.geom.Coverage;
 import slantlight.geom.Frame;
 import slantlight.geom.Rings;
-import slantlight.geom.Vec2;
 import slantlight.geom.Vec3;
 import slantlight.sky.SunGrid;
-import slantlight.units.Workers;
 
 /**
  * Where on its patches the sun's beam lies. A patch gives back its mean light; to a point close by
@@ -25,8 +23,7 @@ import slantlight.units.Workers;
  * from these parts is computed from the mean, whose error dies off with each bounce.
  *
  * <p>The outline of each opening is thrown on a patch and its share of each part taken, which is
- * exact where nothing else stands in the way; what does is looked for by rays from lit points of
- * the part.
+ * exact; the shadows of what else stands in the way are cut out of it.
  */
 final class SunFlecks {
   /** Most parts along a side of a patch. */
@@ -35,17 +32,12 @@ final class SunFlecks {
   /** Smaller shares of a part are left out. */
   private static final double FAINT = 1e-6;
 
-  private static final int CORNERS = 4;
-
-  /** Rays along a side of a part before which something may stand. */
-  private static final int RAYS = 4;
-
   /** Sets of suns whose flecks are kept. */
   private static final int KEPT = 6;
 
   private final Mesh mesh;
   private final Interior interior;
-  private final Outlook[][] outlooks;
+  private final Aperture[][] windows;
   private final Beam beam;
   private final double edge;
   private final SunGrid grid;
@@ -54,8 +46,7 @@ final class SunFlecks {
   /** By surface: its patches. */
   private final int[][] patchesOf;
 
-  /** By patch: its place among those of its surface. */
-  private final int[] place;
+  private final AtomicReferenceArray<Landing> landings;
 
   private final Map<Suns, FleckTable> tables =
       new LinkedHashMap<>(4, 0.75f, true) {
@@ -66,37 +57,36 @@ final class SunFlecks {
       };
 
   /**
-   * @param outlooks by patch, openings whose light reaches it
+   * @param windows by patch, openings whose light reaches it
    * @param edge wanted edge of the parts, m
    * @param grid between whose suns light is mixed otherwise
    */
   SunFlecks(
-      Mesh mesh, Interior interior, Outlook[][] outlooks, Beam beam, double edge, SunGrid grid) {
+      Mesh mesh, Interior interior, Aperture[][] windows, Beam beam, double edge, SunGrid grid) {
     this.interior = interior;
     this.mesh = mesh;
-    this.outlooks = outlooks;
+    this.windows = windows;
     this.beam = beam;
     this.edge = edge;
     this.grid = grid;
-    place = new int[mesh.patches.size()];
     int surfaces = 1 + mesh.patches.stream().mapToInt(Patch::surface).max().orElse(-1);
     List<List<Integer>> of = new ArrayList<>();
     for (int s = 0; s < surfaces; s++) {
       of.add(new ArrayList<>());
     }
     for (Patch p : mesh.patches) {
-      place[p.index()] = of.get(p.surface()).size();
       of.get(p.surface()).add(p.index());
     }
     patchesOf =
         of.stream()
             .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
+    landings = new AtomicReferenceArray<>(patchesOf.length);
     atNodes = new FleckTable(this, Suns.of(grid.nodes()));
   }
 
   int patches() {
-    return place.length;
+    return mesh.patches.size();
   }
 
   int surfaces() {
@@ -110,11 +100,6 @@ final class SunFlecks {
 
   int surface(int patch) {
     return mesh.patches.get(patch).surface();
-  }
-
-  /** Place of a patch among those of its surface. */
-  int place(int patch) {
-    return place[patch];
   }
 
   SunGrid grid() {
@@ -161,70 +146,64 @@ final class SunFlecks {
    */
   record Fleck(float[] parts, float mean) {}
 
-  /** The beam of one sun on a patch; null when it does not come there. */
-  Fleck under(Vec3 sun, int patch) {
-    if (sun.z() <= 0) {
-      return null;
-    }
-    Patch p = mesh.patches.get(patch);
-    return fleck(patch, own(patch), thrown(p.frame(), p.box(), p.room(), apertures(patch), sun));
+  /** Flecks of one sun, found when they are asked for. */
+  FleckTable under(Vec3 sun) {
+    return new FleckTable(this, Suns.of(List.of(sun)));
   }
 
-  /** What each sun of a bundle throws on a surface. */
-  List<List<Thrown>> thrown(int surface, Suns suns, int bundle) {
+  /**
+   * What one sun throws on a surface, opening by opening.
+   *
+   * @param lit where the sun shines through openings, as far as known
+   */
+  List<Thrown> thrown(int surface, Vec3 sun, Map<Aperture, List<double[]>> lit) {
+    Landing on = landing(surface);
+    List<Thrown> out = new ArrayList<>();
+    for (int i = 0; i < on.from.length && sun.z() > 0 && sun.dot(on.plane.n()) > 0; i++) {
+      Aperture a = on.from[i];
+      List<double[]> rings = lit.computeIfAbsent(a, k -> beam.lit(k, sun));
+      Thrown t = Thrown.on(on.plane, on.box, a, rings, on.between[i], sun);
+      if (t != null) {
+        out.add(t);
+      }
+    }
+    return out;
+  }
+
+  /**
+   * A surface as beams meet it.
+   *
+   * @param box round its patches
+   * @param from openings that may throw light on it
+   * @param between what may stand before each
+   */
+  private record Landing(Frame plane, double[] box, Aperture[] from, Shade[][] between) {}
+
+  private Landing landing(int surface) {
+    Landing known = landings.get(surface);
+    if (known == null) {
+      known = land(surface);
+      landings.set(surface, known);
+    }
+    return known;
+  }
+
+  private Landing land(int surface) {
     int[] patches = patchesOf[surface];
     if (patches.length == 0) {
-      return List.of();
+      return new Landing(null, null, new Aperture[0], null);
     }
-    Frame plane = mesh.patches.get(patches[0]).frame();
-    int room = mesh.patches.get(patches[0]).room();
+    Patch first = mesh.patches.get(patches[0]);
     double[] box = bounds(surface);
-    Set<Aperture> apertures = apertures(patches);
-    List<List<Thrown>> out = new ArrayList<>();
-    for (int i = suns.start(bundle); i < suns.start(bundle + 1); i++) {
-      Vec3 sun = suns.at(i);
-      out.add(sun.z() > 0 ? thrown(plane, box, room, apertures, sun) : List.of());
-    }
-    return out;
-  }
-
-  private List<Thrown> thrown(Frame plane, double[] box, int room, Set<Aperture> from, Vec3 sun) {
-    List<Thrown> out = new ArrayList<>();
-    for (Aperture a : from) {
-      Thrown t = Thrown.on(plane, box, a, sun, beam);
-      if (t != null && a.room == room) {
-        out.add(t);
-      } else if (t != null) {
-        addThroughDoors(t, plane, box, room, out);
-      }
-    }
-    return out;
-  }
-
-  /** Adds what of the light of another room's opening comes through each passage of a room. */
-  private void addThroughDoors(Thrown t, Frame plane, double[] box, int room, List<Thrown> out) {
-    double[] corners = plane.toWorld(Rings.round(box), 0);
-    for (Door door : interior.doors(room)) {
-      Thrown part = door.within(corners) ? t : t.through(door.corners(), plane);
-      if (t.equals(part)) {
-        out.add(t);
-        return;
-      }
-      if (part != null && part.meets(box)) {
-        out.add(part);
-      }
-    }
-  }
-
-  /** Openings that may throw light on some of the patches. */
-  private Set<Aperture> apertures(int... patches) {
-    Set<Aperture> out = new LinkedHashSet<>();
+    Set<Aperture> from = new LinkedHashSet<>();
     for (int p : patches) {
-      for (Outlook o : outlooks[p]) {
-        out.add(o.aperture());
-      }
+      from.addAll(List.of(windows[p]));
     }
-    return out;
+    Shade[][] between =
+        from.stream()
+            .map(a -> interior.between(first.room(), first.frame(), box, a))
+            .toArray(Shade[][]::new);
+    return new Landing(first.frame(), box, from.toArray(Aperture[]::new), between);
   }
 
   /** Box round all patches of a surface. */
@@ -256,126 +235,31 @@ final class SunFlecks {
     int side = side(index);
     float[] parts = null;
     for (Thrown t : thrown) {
-      Outlook outlook = t.meets(patch.box()) ? outlook(index, t.aperture()) : null;
-      if (outlook != null) {
-        Coverage lit = new Coverage(patch.box(), side);
-        for (double[] ring : patch.whole() ? new double[][] {t.ring()} : patch.rings()) {
-          lit.add(patch.whole() ? ring : Rings.clip(ring, t.ring()));
+      Coverage lit = null;
+      for (int i = 0; i < t.rings().size(); i++) {
+        if (Rings.meet(t.boxes().get(i), patch.box())) {
+          lit = lit == null ? new Coverage(patch.box(), side) : lit;
+          add(t.rings().get(i), patch, lit);
         }
-        float[] open = open(patch, side, lit, outlook, t);
-        for (int q = 0; q < side * side; q++) {
-          if (open[q] > 0) {
-            parts = parts == null ? new float[side * side] : parts;
-            parts[q] += (float) (t.lux() * open[q] * Math.min(1, lit.share(q) / own.share(q)));
-          }
+      }
+      for (int q = 0; q < side * side && lit != null; q++) {
+        if (lit.share(q) > FAINT) {
+          parts = parts == null ? new float[side * side] : parts;
+          parts[q] += (float) (t.lux() * Math.min(1, lit.share(q) / own.share(q)));
         }
       }
     }
     return parts == null ? null : new Fleck(parts, mean(own, parts));
   }
 
-  private Outlook outlook(int patch, Aperture a) {
-    for (Outlook o : outlooks[patch]) {
-      if (o.aperture() == a) {
-        return o;
-      }
+  private static void add(double[] ring, Patch patch, Coverage lit) {
+    if (patch.whole()) {
+      lit.add(ring);
+      return;
     }
-    return null;
-  }
-
-  /**
-   * Share of each lit part of a patch to which a beam comes, but for the outline of its opening.
-   * Where it comes to the outer corners of the outermost lit parts or to none of them, so it is
-   * taken to do for all between.
-   */
-  private float[] open(Patch patch, int side, Coverage lit, Outlook outlook, Thrown t) {
-    boolean[] some = new boolean[side * side];
-    float[] all = new float[some.length];
-    int count = 0;
-    for (int q = 0; q < some.length; q++) {
-      some[q] = lit.share(q) > FAINT;
-      all[q] = some[q] ? 1 : 0;
-      count += some[q] ? 1 : 0;
+    for (double[] own : patch.rings()) {
+      lit.add(Rings.clip(own, ring));
     }
-    if (count == 0 || (outlook.clear() && t.shades().isEmpty())) {
-      return all;
-    }
-    int comes = 0;
-    int[] outermost = outermost(some, side);
-    for (int k = 0; k < CORNERS; k++) {
-      comes += comes(patch, corner(patch, side, outermost[k], k), outlook, t) ? 1 : 0;
-    }
-    if (comes == CORNERS) {
-      return all;
-    }
-    float[] out = new float[some.length];
-    for (int q = 0; q < out.length && comes > 0; q++) {
-      out[q] = some[q] ? share(patch, side, q, outlook, t) : 0;
-    }
-    return out;
-  }
-
-  /** The lit parts farthest toward (1, 1), (1, 0), (0, 1) and (0, 0). */
-  private static int[] outermost(boolean[] lit, int side) {
-    int[] out = new int[CORNERS];
-    int[] most = new int[CORNERS];
-    Arrays.fill(most, Integer.MIN_VALUE);
-    for (int q = 0; q < lit.length; q++) {
-      int u = q % side;
-      int v = q / side;
-      int[] far = {u + v, u - v, v - u, -u - v};
-      for (int k = 0; k < CORNERS && lit[q]; k++) {
-        if (far[k] > most[k]) {
-          most[k] = far[k];
-          out[k] = q;
-        }
-      }
-    }
-    return out;
-  }
-
-  /** Share of the lit places of a part to which a beam comes: all or none if its corners agree. */
-  private float share(Patch patch, int side, int part, Outlook outlook, Thrown t) {
-    int corners = 0;
-    for (int k = 0; k < CORNERS; k++) {
-      corners += comes(patch, corner(patch, side, part, k), outlook, t) ? 1 : 0;
-    }
-    if (corners % CORNERS == 0) {
-      return corners > 0 ? 1 : 0;
-    }
-    int lit = 0;
-    int come = 0;
-    for (int i = 0; i < RAYS * RAYS; i++) {
-      int row = i / RAYS;
-      Vec2 place = at(patch, side, part, (i % RAYS + 0.5) / RAYS, (row + 0.5) / RAYS);
-      if (Rings.inside(t.ring(), place.x(), place.y())) {
-        lit++;
-        come += comes(patch, place, outlook, t) ? 1 : 0;
-      }
-    }
-    return lit == 0
-        ? comes(patch, at(patch, side, part, 0.5, 0.5), outlook, t) ? 1 : 0
-        : (float) come / lit;
-  }
-
-  /** Corners of a part in the order of {@link #outermost}. */
-  private static Vec2 corner(Patch patch, int side, int part, int k) {
-    return at(patch, side, part, k < 2 ? 1 : 0, k % 2 == 0 ? 1 : 0);
-  }
-
-  /** A place of a part, from 0 to 1 along u and v. */
-  private static Vec2 at(Patch patch, int side, int part, double u, double v) {
-    double[] box = patch.box();
-    int row = part / side;
-    return new Vec2(
-        box[0] + (box[2] - box[0]) * (part % side + u) / side,
-        box[1] + (box[3] - box[1]) * (row + v) / side);
-  }
-
-  private boolean comes(Patch patch, Vec2 at, Outlook outlook, Thrown t) {
-    Vec3 p = patch.frame().toWorld(at, Interior.LIFT);
-    return (outlook.clear() && !t.maybeShaded(p))
-        || beam.open(t.aperture(), outlook.clear(), p, t.sun());
   }
 
   private static float mean(Coverage own, float[] parts) {
@@ -402,22 +286,17 @@ final class SunFlecks {
 
   /** Finds the flecks of the suns of the grid with all threads. */
   void findAtNodes() {
-    find(atNodes, IntStream.range(0, surfaces()).toArray());
+    atNodes.find(IntStream.range(0, surfaces()).toArray());
   }
 
   /** Finds the flecks of some suns in some rooms with all threads. */
   void find(Suns suns, int[] rooms) {
     Set<Integer> wanted = IntStream.of(rooms).boxed().collect(Collectors.toSet());
-    find(
-        under(suns),
-        IntStream.range(0, surfaces())
-            .filter(s -> patchesOf[s].length > 0)
-            .filter(s -> wanted.contains(mesh.patches.get(patchesOf[s][0]).room()))
-            .toArray());
-  }
-
-  private static void find(FleckTable table, int[] surfaces) {
-    int bundles = table.suns().bundles();
-    Workers.each(surfaces.length * bundles, i -> table.on(surfaces[i / bundles], i % bundles));
+    under(suns)
+        .find(
+            IntStream.range(0, surfaces())
+                .filter(s -> patchesOf[s].length > 0)
+                .filter(s -> wanted.contains(mesh.patches.get(patchesOf[s][0]).room()))
+                .toArray());
   }
 }

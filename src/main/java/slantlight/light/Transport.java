@@ -137,7 +137,7 @@ public final class Transport implements LightModel {
   float[] luminances(OutsideCell cell, List<LightState> states) {
     float[][] response = {cell.response(columns)};
     float[][] out = new float[1][states.size()];
-    BouncedRows.FleckRows none = BouncedRows.FleckRows.none(columns.nodes.size());
+    NearFlecks none = NearFlecks.none(rooms.flecks().atNodes());
     Coefficients.Sample[] only = {Coefficients.Sample.of(response, none, columns)};
     Basis one = new Coefficients(columns, rooms.flecks(), only);
     one.evaluate(0, one.block(states), out);
@@ -345,7 +345,8 @@ public final class Transport implements LightModel {
         });
     exposure.addTo(out, columns);
     SunFlecks flecks = rooms.flecks();
-    BouncedRows bounced = new BouncedRows(out, flecks.atNodes(), columns.sun(Columns.INSIDE));
+    BouncedRows bounced = new BouncedRows(out);
+    NearFlecks.Gathering near = new NearFlecks.Gathering(out.length, flecks.atNodes());
     bounce.at(
         room,
         f.origin(),
@@ -359,10 +360,11 @@ public final class Transport implements LightModel {
           bounced.add(rooms.response(group, patch), w, k);
           if (patch >= 0 && rooms.mayShine(patch)) {
             int[] parts = box == null ? null : flecks.covered(patch, box);
-            bounced.addFlecks(patch, flecks.side(patch), parts, w, k);
+            near.add(patch, parts, w, k);
           }
         });
-    return Coefficients.Sample.of(out, bounced.finish(), columns);
+    bounced.finish();
+    return Coefficients.Sample.of(out, near.finish(out, columns.sun(Columns.INSIDE)), columns);
   }
 
   private static void weigh(Kernel kernel, Frame f, double dx, double dy, double dz, double[] out) {

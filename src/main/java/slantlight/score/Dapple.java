@@ -25,15 +25,24 @@ final class Dapple {
    * @param end the row after the last
    */
   void addTo(float[][] out, int run, int first, int end) {
-    int from = year.menu().start(run);
-    int size = year.menu().start(run + 1) - from;
+    addToProbes(out, run, first, end);
+    add(out, run, 1, year.menu().probed(run), year.menu().start(run + 1), first, end);
+  }
+
+  /** The same for the probes of a run alone. */
+  void addToProbes(float[][] out, int run, int first, int end) {
+    add(out, run, 0, year.menu().start(run), year.menu().probed(run), first, end);
+  }
+
+  private void add(float[][] out, int run, int part, int from, int to, int first, int end) {
     float[][] rows = Arrays.copyOf(more, end - first);
-    basis.flecks(sample, year.sunsOfFlecks(), run, first, rows);
-    for (int m = 0; m < size; m++) {
-      int i = year.fleck(from + m);
-      float lux = (float) year.beam(from + m);
+    basis.flecks(sample, year.sunsOfFlecks(), 2 * run + part, first, rows);
+    int start = year.menu().start(run);
+    for (int s = from; s < to; s++) {
+      int i = year.fleck(s);
+      float lux = (float) year.beam(s);
       for (int r = first; r < end && i >= 0; r++) {
-        out[r][m] += lux * rows[r - first][i];
+        out[r][s - start] += lux * rows[r - first][i];
       }
     }
   }

@@ -3,7 +3,9 @@ package slantlight.score;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import slantlight.geom.Vec3;
 import slantlight.light.LightState;
 import slantlight.scene.House;
@@ -190,6 +192,9 @@ final class Ingredients {
     /** Most states to a run: their rows then stay in the nearest cache. */
     static final int LONGEST = 64;
 
+    /** One state of so many stands for its neighbours. */
+    private static final int EVERY = 4;
+
     /** Runs of fewer states are not bounded. */
     private static final int FEW = 1;
 
@@ -203,6 +208,48 @@ final class Ingredients {
 
     /** By run: amounts of beam and vault in turn between which those of all its states lie. */
     private final float[][] corners;
+
+    /**
+     * Order in which states make few runs: those that take the same ingredients together, a spread
+     * of them, its probes, first in each run.
+     *
+     * @return places in {@code recipes}
+     */
+    static int[] order(List<Recipe> recipes) {
+      int[] sorted =
+          IntStream.range(0, recipes.size())
+              .boxed()
+              .sorted(Comparator.comparing(recipes::get))
+              .mapToInt(Integer::intValue)
+              .toArray();
+      int[] out = new int[sorted.length];
+      int from = 0;
+      for (int to = 1; to <= out.length; to++) {
+        if (to == out.length
+            || breaks(recipes.get(sorted[to]), recipes.get(sorted[from]), to - from)) {
+          int probes = from;
+          int rest = from + probes(to - from);
+          for (int i = from; i < to; i++) {
+            boolean probe = (i - from) % EVERY == offset(to - from);
+            out[probe ? probes++ : rest++] = sorted[i];
+          }
+          from = to;
+        }
+      }
+      return out;
+    }
+
+    private static boolean breaks(Recipe next, Recipe first, int size) {
+      return size == LONGEST || next.compareTo(first) != 0;
+    }
+
+    private static int probes(int size) {
+      return (size - 1 - offset(size)) / EVERY + 1;
+    }
+
+    private static int offset(int size) {
+      return Math.min(EVERY, size) / 2;
+    }
 
     /**
      * Lays out recipes.
@@ -225,9 +272,7 @@ final class Ingredients {
         for (int k = 0; k < r.extra.length; k++) {
           extraAmount[k][i] = r.extraAmount[k];
         }
-        if (i == 0
-            || i - starts[runs - 1] == LONGEST
-            || r.compareTo(recipes.get(starts[runs - 1])) != 0) {
+        if (i == 0 || breaks(r, recipes.get(starts[runs - 1]), i - starts[runs - 1])) {
           starts[runs++] = i;
         }
       }
@@ -272,11 +317,6 @@ final class Ingredients {
           };
     }
 
-    /** Starts of the runs, and the number of states. */
-    int[] starts() {
-      return runStart;
-    }
-
     /** The run of a state. */
     int runOf(int state) {
       int i = Arrays.binarySearch(runStart, state);
@@ -293,6 +333,11 @@ final class Ingredients {
      */
     int corners(int run) {
       return 2 * corners[run].length;
+    }
+
+    /** The state after the probes of a run, which are its first states. */
+    int probed(int run) {
+      return runStart[run] + probes(runStart[run + 1] - runStart[run]);
     }
 
     /** First state of a run; of the number of runs, the number of states. */
@@ -350,8 +395,21 @@ final class Ingredients {
     }
 
     /**
-     * Puts the flecks close by where the sun of each state of a run makes them. To be called after
-     * all of the run was cooked.
+     * Puts the flecks close by where the sun of each probe of a run makes them. To be called after
+     * these were cooked.
+     *
+     * @param out [row][state - first state of the run]
+     * @param first the first row wanted
+     * @param end the row after the last
+     */
+    void sharpenProbes(Menu menu, int run, float[][] out, int first, int end) {
+      if (menu.recipes.get(menu.start(run)).ground >= 0) {
+        dapple.addToProbes(out, run, first, end);
+      }
+    }
+
+    /**
+     * The same for all states of a run.
      *
      * @param out [row][state - first state of the run]
      * @param first the first row wanted

@@ -5,7 +5,6 @@ import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,12 +140,12 @@ final class LitYear {
     return menu;
   }
 
-  /** Suns of the states that send a beam, bundled by runs. */
+  /** Suns of the states that send a beam: a bundle for the probes of each run, one for the rest. */
   Suns sunsOfFlecks() {
     return sunsOfFlecks;
   }
 
-  /** Place of a state's flecks among those of its run, or -1 where it sends no beam. */
+  /** Place of a state's sun in its bundle, or -1 where it sends no beam. */
   int fleck(int s) {
     return fleck[s];
   }
@@ -256,16 +255,12 @@ final class LitYear {
 
   /** Puts states that are made of the same ingredients together. */
   private void sort() {
-    List<Integer> order =
-        IntStream.range(0, states.size())
-            .boxed()
-            .sorted(Comparator.comparing(s -> states.get(s).recipe))
-            .toList();
-    int[] place = new int[order.size()];
+    int[] order = Ingredients.Menu.order(states.stream().map(s -> s.recipe).toList());
+    int[] place = new int[order.length];
     for (int i = 0; i < place.length; i++) {
-      place[order.get(i)] = i;
+      place[order[i]] = i;
     }
-    List<State> sorted = order.stream().map(states::get).toList();
+    List<State> sorted = IntStream.of(order).mapToObj(states::get).toList();
     states.clear();
     states.addAll(sorted);
     moments.forEach(m -> m[2] = place[m[2]]);
@@ -293,21 +288,26 @@ final class LitYear {
     return SunPath.at(site.latitudeDeg(), site.longitudeDeg(), site.elevation(), at.toInstant());
   }
 
-  /** The suns of the states that send a beam, by runs; notes the place of each in its run. */
+  /** The suns of the states that send a beam; notes the place of each in its bundle. */
   private Suns sunsThatShine() {
-    int[] starts = new int[menu.runs() + 1];
+    int[] starts = new int[2 * menu.runs() + 1];
     double[] out = new double[suns.length];
     int count = 0;
     for (int run = 0; run < menu.runs(); run++) {
-      starts[run] = count;
-      for (int s = menu.start(run); s < menu.start(run + 1); s++) {
-        fleck[s] = beams[s] == 0 ? -1 : count - starts[run];
-        if (beams[s] != 0) {
-          System.arraycopy(suns, 3 * s, out, 3 * count++, 3);
+      for (int part = 0; part < 2; part++) {
+        int bundle = 2 * run + part;
+        starts[bundle] = count;
+        int from = part == 0 ? menu.start(run) : menu.probed(run);
+        int to = part == 0 ? menu.probed(run) : menu.start(run + 1);
+        for (int s = from; s < to; s++) {
+          fleck[s] = beams[s] == 0 ? -1 : count - starts[bundle];
+          if (beams[s] != 0) {
+            System.arraycopy(suns, 3 * s, out, 3 * count++, 3);
+          }
         }
       }
     }
-    starts[menu.runs()] = count;
+    starts[2 * menu.runs()] = count;
     return new Suns(Arrays.copyOf(out, 3 * count), starts);
   }
 

@@ -21,8 +21,11 @@ final class PointTrace {
   /** Darkest luminance judged, cd/m2. */
   private static final float DARK = 1e-4f;
 
-  /** By how much more than under any sun of the grid flecks are trusted to show between them. */
+  /** How many times what the probes of a run show is the most that its other states may. */
   private static final float MARGIN = 1.2f;
+
+  /** The same of the suns of the grid round a run. */
+  private static final float FAR_MARGIN = 2.5f;
 
   private static final int BATCH = Ingredients.Menu.LONGEST;
 
@@ -42,6 +45,9 @@ final class PointTrace {
 
   /** The rows under each state of the run at hand, the beam included: [row][state]. */
   private final float[][] rows;
+
+  /** Eyes to which the run at hand may show more than is known. */
+  private final boolean[] promising;
 
   /** The rows under a corner light of a run. */
   private final float[] cornerRows;
@@ -82,6 +88,7 @@ final class PointTrace {
     this.year = year;
     this.menu = year.menu();
     this.kitchen = kitchen;
+    this.promising = new boolean[optics.eyes()];
     this.cornerRows = new float[kernel.judged()];
     this.rows = new float[kernel.judged()][BATCH];
     this.normal = optics.frame().n();
@@ -117,8 +124,9 @@ final class PointTrace {
       lit[s - from] = beam(s);
       sunny |= lit[s - from] != null;
     }
+    probe(run, bounds, own);
     for (int eye = 0; eye < optics.eyes(); eye++) {
-      boolean sharp = mayExceed(run, eye, bounds, own);
+      boolean sharp = promising[eye];
       if (sharp || sunny || !ruledOut(run, eye, bounds, showing, own)) {
         int first = kernel.row(eye, 0);
         int end = kernel.row(eye + 1, 0);
@@ -135,17 +143,62 @@ final class PointTrace {
   }
 
   /**
-   * True when a run may show an eye more than is known of the point, by the lights at its corners:
-   * between the suns of the grid flecks may do a little worse than under any of them.
+   * Notes which eyes a run may show more than is known of the point. Its corner lights tell where
+   * that is out of the question; elsewhere its probes do, flecks where they are.
    */
-  private boolean mayExceed(int run, int eye, RunBounds bounds, float[] own) {
-    boolean may = reaches(level -> bounds.most(run, eye, level), own);
-    if (!may || menu.corners(run) == 0) {
-      return may;
-    }
+  private void probe(int run, RunBounds bounds, float[] own) {
+    Arrays.fill(promising, menu.corners(run) == 0);
     for (int corner = 0; corner < menu.corners(run); corner++) {
-      kitchen.corner(menu, run, corner, cornerRows);
-      if (exceeds(eye, own)) {
+      askCorner(run, corner, bounds, own);
+    }
+    int from = 0;
+    int to = promising.length;
+    while (from < to && !promising[from]) {
+      from++;
+    }
+    while (to > from && !promising[to - 1]) {
+      to--;
+    }
+    if (from < to && menu.corners(run) > 0) {
+      askProbes(run, from, to, own);
+    }
+  }
+
+  private void askCorner(int run, int corner, RunBounds bounds, float[] own) {
+    boolean cooked = false;
+    for (int eye = 0; eye < promising.length; eye++) {
+      int e = eye;
+      if (!promising[e] && reaches(level -> bounds.most(run, e, level), FAR_MARGIN, own)) {
+        if (!cooked) {
+          kitchen.corner(menu, run, corner, cornerRows);
+          cooked = true;
+        }
+        float luminance = optics.luminance(e, cornerRows);
+        float tilt = optics.change(e, cornerRows) / luminance;
+        float step = optics.contrast(e, cornerRows);
+        promising[e] = exceeds(e, luminance, tilt, step, FAR_MARGIN, own);
+      }
+    }
+  }
+
+  /** Keeps promising those of some eyes to which a probe shows enough. */
+  private void askProbes(int run, int from, int to, float[] own) {
+    int size = menu.probed(run) - menu.start(run);
+    int first = kernel.row(from, 0);
+    int end = kernel.row(to, 0);
+    kitchen.cook(menu, menu.start(run), menu.probed(run), rows, first, end);
+    kitchen.sharpenProbes(menu, run, rows, first, end);
+    for (int eye = from; eye < to; eye++) {
+      promising[eye] &= probesExceed(eye, size, own);
+    }
+  }
+
+  private boolean probesExceed(int eye, int size, float[] own) {
+    float[] luminance = rows[kernel.row(eye, ReliefKernel.LUMINANCE)];
+    changes(eye, size);
+    contrasts(luminance, rows[kernel.row(eye, ReliefKernel.COMPOUND)], tilts, steps, size);
+    for (int m = 0; m < size; m++) {
+      if (exceeds(eye, luminance[m], tilts[m], steps[m], MARGIN, own)) {
         return true;
       }
     }
@@ -158,21 +211,20 @@ final class PointTrace {
   }
 
   /** True when a showing, with a margin, is more than is known of the point at some level. */
-  private static boolean reaches(ByLevel showing, float[] own) {
+  private static boolean reaches(ByLevel showing, float margin, float[] own) {
     for (int level = 0; level < 3; level++) {
-      if (!(MARGIN * showing.at(level) <= own[level])) {
+      if (!(margin * showing.at(level) <= own[level])) {
         return true;
       }
     }
     return false;
   }
 
-  /** True when an eye may be shown more by the light of a corner, with a margin. */
-  private boolean exceeds(int eye, float[] own) {
-    float luminance = optics.luminance(eye, cornerRows);
-    float tilt = optics.change(eye, cornerRows) / luminance;
-    float step = optics.contrast(eye, cornerRows);
-    return luminance > DARK && reaches(level -> pooled(eye, level, tilt, step, luminance), own);
+  /** True when an eye is shown more than is known by a light, with a margin. */
+  private boolean exceeds(
+      int eye, float luminance, float tilt, float step, float margin, float[] own) {
+    return luminance > DARK
+        && reaches(level -> pooled(eye, level, tilt, step, luminance), margin, own);
   }
 
   private float pooled(int eye, int level, float tilt, float step, float luminance) {
@@ -241,8 +293,10 @@ final class PointTrace {
     contrasts(luminance, rows[kernel.row(eye, ReliefKernel.COMPOUND)], tilts, steps, size);
     float brightest = brightest(luminance, size);
     Arrays.fill(excess, 0, size, 0);
+    float two = RunBounds.ROUNDING * optics.pooled(1, 1);
     for (int level = 0; level < 3; level++) {
       exceed(
+          two,
           tilts,
           optics.relief(eye, level).most(brightest),
           steps,
@@ -305,8 +359,14 @@ final class PointTrace {
     return most;
   }
 
-  /** Pooled, two signals are no more than their sum: most states are ruled out by this alone. */
+  /**
+   * Pooled, two signals are no more than their sum, nor than two as strong as the stronger: most
+   * states are ruled out by this alone.
+   *
+   * @param two what two signals of strength 1 are, pooled
+   */
   private static void exceed(
+      float two,
       float[] tilt,
       float relief,
       float[] step,
@@ -317,7 +377,9 @@ final class PointTrace {
       float[] excess,
       int size) {
     for (int m = 0; m < size; m++) {
-      float most = tilt[m] * relief + step[m] * mismatch;
+      float a = tilt[m] * relief;
+      float b = step[m] * mismatch;
+      float most = Math.min(a + b, two * Math.max(a, b));
       excess[m] = Math.max(excess[m], most - Math.min(known[from + m], own));
     }
   }

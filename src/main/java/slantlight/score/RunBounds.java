@@ -11,8 +11,8 @@ import java.util.Arrays;
  * beam is not in it.
  */
 final class RunBounds {
-  /** Corners are summed in another order than states. */
-  private static final float ROUNDING = 1.0001f;
+  /** Corners are summed in another order than states, and pooling is tabulated. */
+  static final float ROUNDING = 1.0001f;
 
   private final PointOptics optics;
   private final int eyes;
@@ -66,7 +66,7 @@ final class RunBounds {
   private float most(int eye, int level, float tilt, float step, float brightest) {
     float relief = optics.relief(eye, level).most(brightest);
     float mismatch = optics.mismatch(eye, level).most(brightest);
-    return ROUNDING * (tilt * relief + step * mismatch);
+    return ROUNDING * optics.pooled(tilt * relief, step * mismatch);
   }
 
   /** All runs, the one that can show most at level 4 first; those without a bound come last. */

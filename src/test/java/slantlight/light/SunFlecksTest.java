@@ -70,11 +70,12 @@ class SunFlecksTest {
     int lit = 0;
     for (int i = 0; i < 100; i++) {
       Vec3 sun = sun(random);
+      FleckTable under = flecks.under(sun);
       for (Patch patch : light.roomLight().patches()) {
         double cos = sun.dot(patch.normal());
-        SunFlecks.Fleck fleck = flecks.under(sun, patch.index());
+        float fleck = under.mean(patch.index(), 0, 0);
         if (cos <= 1e-3) {
-          assertThat(cos <= 0 && fleck != null).isFalse();
+          assertThat(cos <= 0 && fleck != 0).isFalse();
           continue;
         }
         Geometry thrown =
@@ -83,16 +84,16 @@ class SunFlecksTest {
         double lux = cos * 0.8 * GlassPane.relativeTransmittance(-sun.y(), 2);
         Geometry own = shape(patch);
         double expected = lux * own.intersection(thrown).getArea() / own.getArea();
-        assertThat(fleck == null ? 0 : (double) fleck.mean())
+        assertThat((double) fleck)
             .as("patch %s under %s", patch.index(), sun)
             .isCloseTo(expected, within(1e-5));
-        lit += fleck == null ? 0 : 1;
+        lit += fleck == 0 ? 0 : 1;
         int side = flecks.side(patch.index());
-        for (int q = 0; fleck != null && q < side * side; q++) {
+        for (int q = 0; fleck != 0 && q < side * side; q++) {
           Geometry part = own.intersection(part(patch, side, q));
           double there = lux * part.intersection(thrown).getArea() / part.getArea();
           if (part.getArea() > 1e-6) {
-            assertThat((double) fleck.parts()[q]).isCloseTo(there, within(1e-4));
+            assertThat((double) under.at(patch.index(), q, 0, 0)).isCloseTo(there, within(1e-4));
           }
         }
       }
@@ -114,6 +115,7 @@ class SunFlecksTest {
     int partly = 0;
     for (int i = 0; i < 60; i++) {
       Vec3 sun = sun(random);
+      FleckTable under = flecks.under(sun);
       double got = 0;
       double expected = 0;
       double open = 0;
@@ -126,8 +128,7 @@ class SunFlecksTest {
         Geometry through = thrown(patch.frame(), WINDOW, sun).intersection(own);
         Geometry shadow = thrown(patch.frame(), board, sun);
         double lux = cos * 0.8 * GlassPane.relativeTransmittance(-sun.y(), 2);
-        SunFlecks.Fleck fleck = flecks.under(sun, patch.index());
-        double mean = fleck == null ? 0 : fleck.mean();
+        double mean = under.mean(patch.index(), 0, 0);
         double area = through.difference(shadow).getArea();
         if (area == through.getArea() && area > 0) {
           assertThat(mean)
@@ -144,7 +145,7 @@ class SunFlecksTest {
         expected += lux * area;
         open += lux * through.getArea();
       }
-      assertThat(got).as("flux under %s", sun).isCloseTo(expected, within(0.02 * open));
+      assertThat(got).as("flux under %s", sun).isCloseTo(expected, within(1e-5 * open));
     }
     assertThat(whole).isGreaterThan(100);
     assertThat(none).isGreaterThan(100);

@@ -1,0 +1,250 @@
+package slantlight.light;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How flecks of sun on the patches that a sample sees by themselves enter its rows. Their weights
+ * lie in few arrays: points are asked for the flecks of thousands of suns.
+ */
+final class NearFlecks {
+  private final int rows;
+
+  /** Surfaces on which they lie. */
+  private final int[] surfaces;
+
+  /** By patch: its entry, or -1. */
+  private final short[] entry;
+
+  /** By entry: first factor of the patch as a whole, or -1. */
+  private final int[] whole;
+
+  /** By entry: where its parts begin in {@link #byPart}. */
+  private final int[] partsFrom;
+
+  /** By part of an entry: its first factor, or -1. */
+  private final int[] byPart;
+
+  /** By row from each first one. */
+  private final float[] factors;
+
+  /** By sun of the grid: its place in {@link #atNodes}, or -1. */
+  private final int[] node;
+
+  /** What the rows hold of flecks under the suns of the grid: by place, then row. */
+  private final float[] atNodes;
+
+  private NearFlecks(Gathering from, int[] node, float[] atNodes) {
+    rows = from.rows;
+    surfaces = from.list.stream().mapToInt(e -> from.table.surface(e.patch)).distinct().toArray();
+    entry = from.entry;
+    whole = new int[from.list.size()];
+    partsFrom = new int[whole.length];
+    byPart = new int[from.list.stream().mapToInt(e -> e.byPart.length).sum()];
+    float[] all = new float[rows * (whole.length + byPart.length)];
+    int used = 0;
+    int part = 0;
+    for (int i = 0; i < whole.length; i++) {
+      Entry e = from.list.get(i);
+      partsFrom[i] = part;
+      whole[i] = e.whole == null ? -1 : used;
+      used = append(e.whole, all, used);
+      for (float[] f : e.byPart) {
+        byPart[part++] = f == null ? -1 : used;
+        used = append(f, all, used);
+      }
+    }
+    factors = Arrays.copyOf(all, used);
+    this.node = node;
+    this.atNodes = atNodes;
+  }
+
+  private static int append(float[] some, float[] all, int used) {
+    if (some == null) {
+      return used;
+    }
+    System.arraycopy(some, 0, all, used, some.length);
+    return used + some.length;
+  }
+
+  /** None. */
+  static NearFlecks none(FleckTable table) {
+    return new Gathering(0, table).finish(new float[0][], 0);
+  }
+
+  /**
+   * By how much flecks bring a sample more than the four suns of the grid round each sun do, mixed.
+   *
+   * @param firstRow the first row wanted
+   * @param out [row - firstRow][sun - first sun of the bundle]; overwritten
+   */
+  void beyondMixture(FleckTable table, int bundle, int firstRow, float[][] out) {
+    int from = table.suns().start(bundle);
+    int size = table.suns().start(bundle + 1) - from;
+    for (float[] row : out) {
+      Arrays.fill(row, 0, size, 0);
+    }
+    for (int i = 0; i < size && atNodes.length > 0; i++) {
+      takeMixed(table, from + i, firstRow, i, out);
+    }
+    int[] terms = new int[0];
+    for (int surface : surfaces) {
+      FleckTable.Lit lit = table.on(surface, bundle);
+      if (lit.patches() > 0) {
+        terms = 2 * lit.terms() <= terms.length ? terms : new int[4 * lit.terms()];
+        int count = terms(lit, firstRow, terms);
+        Product.addTerms(out, size, lit.lux(), factors, terms, count);
+      }
+    }
+  }
+
+  private void takeMixed(FleckTable table, int sun, int firstRow, int at, float[][] out) {
+    for (int k = 0; k < 4; k++) {
+      int place = node[table.node(sun, k)];
+      float weight = table.weight(sun, k);
+      for (int r = 0; r < out.length && place >= 0 && weight != 0; r++) {
+        out[r][at] -= weight * atNodes[place * rows + firstRow + r];
+      }
+    }
+  }
+
+  /**
+   * What counts of a surface's flecks.
+   *
+   * @param out receives a place in its numbers and one in the factors, in turn
+   * @return how many pairs
+   */
+  private int terms(FleckTable.Lit lit, int firstRow, int[] out) {
+    int n = 0;
+    for (int i = 0; i < lit.patches(); i++) {
+      int e = entry[lit.patch()[i]];
+      if (e >= 0 && whole[e] >= 0) {
+        out[n++] = lit.mean(i);
+        out[n++] = whole[e] + firstRow;
+      }
+      for (int p = lit.partsFrom()[i]; p < lit.partsFrom()[i + 1] && e >= 0; p++) {
+        int factor = byPart[partsFrom[e] + lit.part()[p]];
+        if (factor >= 0) {
+          out[n++] = lit.part(i, p);
+          out[n++] = factor + firstRow;
+        }
+      }
+    }
+    return n / 2;
+  }
+
+  /** Weights of one patch: as a whole and by part, null where there are none. */
+  private static final class Entry {
+    private final int patch;
+    private final float[][] byPart;
+    private float[] whole;
+
+    private Entry(int patch, int parts) {
+      this.patch = patch;
+      byPart = new float[parts][];
+    }
+  }
+
+  /** Gathers the weights of a sample's patches. */
+  static final class Gathering {
+    private final int rows;
+    private final FleckTable table;
+    private final short[] entry;
+    private final List<Entry> list = new ArrayList<>();
+
+    /**
+     * @param table flecks of the suns of the grid
+     */
+    Gathering(int rows, FleckTable table) {
+      this.rows = rows;
+      this.table = table;
+      entry = new short[table.patches()];
+      Arrays.fill(entry, (short) -1);
+    }
+
+    /**
+     * Adds a piece of a patch.
+     *
+     * @param parts the parts that it covers; null when it is all of the patch
+     * @param byRow the receiver's weights of its direction
+     * @param light multiplies them
+     */
+    void add(int patch, int[] parts, double[] byRow, double light) {
+      if (entry[patch] < 0) {
+        entry[patch] = (short) list.size();
+        list.add(new Entry(patch, table.parts(patch)));
+      }
+      Entry e = list.get(entry[patch]);
+      if (parts == null) {
+        e.whole = added(e.whole, byRow, light);
+        return;
+      }
+      for (int q : parts) {
+        e.byPart[q] = added(e.byPart[q], byRow, light / parts.length);
+      }
+    }
+
+    private float[] added(float[] sums, double[] byRow, double light) {
+      float[] out = sums == null ? new float[rows] : sums;
+      for (int r = 0; r < rows; r++) {
+        out[r] += (float) (byRow[r] * light);
+      }
+      return out;
+    }
+
+    /**
+     * Adds the flecks of the suns of the grid to a sample's rows.
+     *
+     * @param out by row, then column
+     * @param firstSun column of the first sun of the grid
+     */
+    NearFlecks finish(float[][] out, int firstSun) {
+      int nodes = table.suns().size();
+      float[][] flecks = new float[rows][nodes];
+      for (Entry e : list) {
+        addTo(flecks, e);
+      }
+      int[] node = new int[nodes];
+      float[] all = new float[nodes * rows];
+      int count = 0;
+      for (int k = 0; k < nodes; k++) {
+        node[k] = -1;
+        for (int r = 0; r < rows; r++) {
+          out[r][firstSun + k] += flecks[r][k];
+          all[count * rows + r] = flecks[r][k];
+          node[k] = flecks[r][k] == 0 ? node[k] : count;
+        }
+        count += node[k] < 0 ? 0 : 1;
+      }
+      return new NearFlecks(this, node, Arrays.copyOf(all, count * rows));
+    }
+
+    private void addTo(float[][] flecks, Entry e) {
+      FleckTable.Gathered lit = table.all(e.patch);
+      int[] sun = lit.sun();
+      if (sun.length == 0) {
+        return;
+      }
+      float[][] terms = new float[1 + e.byPart.length][];
+      float[] factors = new float[terms.length * rows];
+      int[] start = new int[terms.length];
+      int count = 0;
+      for (int t = 0; t < terms.length; t++) {
+        float[] own = t == 0 ? e.whole : e.byPart[t - 1];
+        if (own != null) {
+          terms[count] = t == 0 ? lit.mean() : lit.parts()[t - 1];
+          start[count] = count * rows;
+          System.arraycopy(own, 0, factors, count++ * rows, rows);
+        }
+      }
+      float[][] sums = new float[rows][sun.length];
+      Product.add(sums, rows, terms, count, factors, start, sun.length);
+      for (int r = 0; r < rows; r++) {
+        for (int i = 0; i < sun.length; i++) {
+          flecks[r][sun[i]] += sums[r][i];
+        }
+      }
+    }
+  }
+}
