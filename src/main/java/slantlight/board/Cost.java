@@ -36,6 +36,11 @@ record Cost(long faults, long showing, long corners, long waste, long boards)
     return more == 0 ? this : new Cost(faults + more, showing, corners, waste, boards);
   }
 
+  /** True when no waste or boards saved make this cost as low as the other. */
+  boolean showsMoreThan(Cost o) {
+    return faults > o.faults || (faults == o.faults && showing > o.showing);
+  }
+
   @Override
   public int compareTo(Cost o) {
     int c = Long.compare(faults, o.faults);

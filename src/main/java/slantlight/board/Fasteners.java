@@ -59,14 +59,18 @@ public final class Fasteners {
   private static List<Vec2> place(Surface surface, List<PlacedBoard> boards, double clear) {
     Framing framing = surface.framing().orElseThrow();
     RowFrame frame = RowFrame.of(framing, BoardRun.ACROSS_FRAMING);
-    List<RowFrame.Side> sides = frame.sides(surface.face());
+    Columns columns = new Columns(frame.sides(surface.face()));
     double step = maxSpacing(surface.kind(), framing.spacing());
-    Map<Span, List<Run>> rows = new HashMap<>();
+    Map<List<Double>, List<Run>> rows = new HashMap<>();
     TreeSet<Screw> out = new TreeSet<>();
     for (PlacedBoard b : boards) {
       Box box = frame.box(b.outline());
-      Span row = new Span(box.t0(), box.t1());
-      List<Run> runs = rows.computeIfAbsent(row, r -> Run.inRow(sides, r.from(), r.to()));
+      List<Double> row = List.of(box.t0(), box.t1());
+      List<Run> runs = rows.get(row);
+      if (runs == null) {
+        runs = Run.inRow(columns, box.t0(), box.t1());
+        rows.put(row, runs);
+      }
       for (double s : lines(framing, box.s0(), box.s1())) {
         if (s - box.s0() < clear || box.s1() - s < clear) {
           continue;
@@ -79,7 +83,9 @@ public final class Fasteners {
       }
     }
     List<Vec2> points = new ArrayList<>();
-    out.forEach(x -> points.add(frame.toPlane(x.s * 1e-4, x.t * 1e-4)));
+    for (Screw x : out) {
+      points.add(frame.toPlane(x.s * 1e-4, x.t * 1e-4));
+    }
     return points;
   }
 

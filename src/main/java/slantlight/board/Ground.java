@@ -2,15 +2,15 @@ package slantlight.board;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import slantlight.board.RowFrame.Box;
-import slantlight.board.RowFrame.Side;
 import slantlight.board.Run.Span;
 import slantlight.geom.Vec2;
+import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.Framing;
@@ -29,26 +29,31 @@ final class Ground {
   final BoardRun direction;
   final LayoutRules rules;
   final RowFrame frame;
-  final List<Side> sides;
+  final Columns columns;
   final double s0;
   final double s1;
   final double t0;
   final double t1;
 
+  /** Width of the widest board, m. */
+  final double widest;
+
   /** Places where an end may lie, s, rising. */
   final double[] places;
 
   /** Boards already fixed by the user, in row coordinates. */
-  final List<Fixed> fixed;
+  final Fixed[] fixed;
 
   private final boolean[] backed;
+
+  /** Smallest first. */
   private final List<BoardSize> sizes;
 
   /** Longest piece that can be carried in, m. */
   private final double longest;
 
   private final ShowWeight weight;
-  private final LineWeight[] butts;
+  private final JointLine[] butts;
   private final List<Vec2> corners = new ArrayList<>();
   private final double stagger;
 
@@ -75,17 +80,25 @@ final class Ground {
     this.rules = rules;
     Framing framing = surface.framing().orElseThrow();
     frame = RowFrame.of(framing, direction);
-    sides = frame.sides(surface.face());
+    columns = new Columns(frame.sides(surface.face()));
     Box box = frame.box(surface.face().outer());
     s0 = box.s0();
     s1 = box.s1();
     t0 = box.t0();
     t1 = box.t1();
     stagger = rules.staggerBays() * framing.spacing();
-    sizes = carried(surface);
-    longest = longest(surface, sizes);
-    surface.face().holes().forEach(h -> h.forEach(p -> corners.add(frame.toRow(p))));
-    fixed = fixedBoards.stream().map(this::toFixed).toList();
+    sizes = carried(surface.boards().orElseThrow());
+    longest = longest(surface.boards().orElseThrow(), sizes);
+    widest = widest(sizes);
+    for (List<Vec2> hole : surface.face().holes()) {
+      for (Vec2 p : hole) {
+        corners.add(frame.toRow(p));
+      }
+    }
+    fixed = new Fixed[fixedBoards.size()];
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = toFixed(fixedBoards.get(i));
+    }
     TreeSet<Double> onMembers = new TreeSet<>();
     TreeSet<Double> elsewhere = new TreeSet<>();
     collectPlaces(framing, onMembers, elsewhere);
@@ -93,32 +106,74 @@ final class Ground {
     all.addAll(elsewhere);
     places = thinned(all);
     backed = new boolean[places.length];
-    butts = new LineWeight[places.length];
+    butts = new JointLine[places.length];
     for (int i = 0; i < places.length; i++) {
-      double s = places[i];
       backed[i] =
           direction == BoardRun.ALONG_FRAMING
-              || onMembers.contains(s)
-              || fixed.stream().anyMatch(f -> f.s0 == s || f.s1 == s);
-      butts[i] =
-          new LineWeight(
-              t0,
-              t1,
-              rules.sampleStep(),
-              t -> weight.at(frame.toPlane(s, t), frame.t(), JointKind.BUTT));
+              || onMembers.contains(places[i])
+              || isFixedEnd(places[i]);
+      butts[i] = line(false, places[i], JointKind.BUTT);
     }
   }
 
-  /** Sizes that can be carried in; when none can, the shortest ones cut down to the carry. */
-  private static List<BoardSize> carried(Surface surface) {
-    List<BoardSize> all = surface.boards().orElseThrow().sizes();
-    double carry = surface.boards().orElseThrow().carry();
-    List<BoardSize> fit = all.stream().filter(b -> b.length() <= carry + 1e-6).toList();
-    if (!fit.isEmpty()) {
-      return fit;
+  private boolean isFixedEnd(double s) {
+    for (Fixed f : fixed) {
+      if (f.s0 == s || f.s1 == s) {
+        return true;
+      }
     }
-    double shortest = all.stream().mapToDouble(BoardSize::length).min().orElseThrow();
-    return all.stream().filter(b -> b.length() <= shortest + 1e-6).toList();
+    return false;
+  }
+
+  /** A line from side to side of the surface, along its rows or square to them. */
+  private JointLine line(boolean alongRows, double at, JointKind kind) {
+    double from = alongRows ? s0 : t0;
+    double to = alongRows ? s1 : t1;
+    Vec2 direction = alongRows ? frame.s() : frame.t();
+    int cells = Math.max(1, (int) Math.ceil((to - from) / rules.sampleStep() - 1e-9));
+    double step = (to - from) / cells;
+    double[] samples = new double[cells + 1];
+    for (int i = 0; i <= cells; i++) {
+      double place = from + i * step;
+      Vec2 p = alongRows ? frame.toPlane(place, at) : frame.toPlane(at, place);
+      samples[i] = weight.at(p, direction, kind);
+    }
+    double clearance = rules.cornerClearance() - 1e-6;
+    List<double[]> near = new ArrayList<>();
+    for (Vec2 c : corners) {
+      double off = Math.abs((alongRows ? c.y() : c.x()) - at);
+      if (off < clearance) {
+        near.add(new double[] {alongRows ? c.x() : c.y(), off});
+      }
+    }
+    return new JointLine(from, to, samples, near.toArray(new double[0][]), clearance);
+  }
+
+  /**
+   * Sizes that can be carried in, by their areas; when none can, the shortest ones cut down to the
+   * carry.
+   */
+  private static List<BoardSize> carried(BoardOffer offer) {
+    double shortest = Double.POSITIVE_INFINITY;
+    for (BoardSize b : offer.sizes()) {
+      shortest = Math.min(shortest, b.length());
+    }
+    double limit = shortest <= offer.carry() + 1e-6 ? offer.carry() : shortest;
+    List<BoardSize> fit = new ArrayList<>();
+    for (BoardSize b : offer.sizes()) {
+      if (b.length() <= limit + 1e-6) {
+        int rank = fit.size();
+        while (rank > 0 && area(fit.get(rank - 1)) > area(b)) {
+          rank--;
+        }
+        fit.add(rank, b);
+      }
+    }
+    return fit;
+  }
+
+  private static double area(BoardSize b) {
+    return b.width() * b.length();
   }
 
   private Fixed toFixed(PlacedBoard b) {
@@ -126,28 +181,48 @@ final class Ground {
     return new Fixed(box.s0(), box.s1(), box.t0(), box.t1(), b.stock());
   }
 
-  private static double longest(Surface surface, List<BoardSize> sizes) {
-    double longest = sizes.stream().mapToDouble(BoardSize::length).max().orElseThrow();
-    return Math.min(longest, surface.boards().orElseThrow().carry());
+  private static double longest(BoardOffer offer, List<BoardSize> sizes) {
+    double longest = 0;
+    for (BoardSize b : sizes) {
+      longest = Math.max(longest, b.length());
+    }
+    return Math.min(longest, offer.carry());
+  }
+
+  private static double widest(List<BoardSize> sizes) {
+    double widest = 0;
+    for (BoardSize b : sizes) {
+      widest = Math.max(widest, b.width());
+    }
+    return widest;
   }
 
   /** False for a length that no board spans, a fixed board perhaps excepted. */
   boolean mayCover(double length) {
-    return length <= longest + FITS || !fixed.isEmpty();
+    return length <= longest + FITS || fixed.length > 0;
   }
 
-  double widest() {
-    return sizes.stream().mapToDouble(BoardSize::width).max().orElseThrow();
-  }
-
-  /** Widths that make whole rows: those above half the widest; narrower boards only fill rips. */
+  /**
+   * Widths that make whole rows, rising: those above half the widest; narrower boards only fill
+   * rips.
+   */
   double[] rowWidths() {
-    return sizes.stream()
-        .mapToDouble(BoardSize::width)
-        .filter(w -> w > widest() / 2 + 1e-6)
-        .distinct()
-        .sorted()
-        .toArray();
+    SortedSet<Double> whole = new TreeSet<>();
+    for (BoardSize b : sizes) {
+      if (b.width() > widest / 2 + 1e-6) {
+        whole.add(b.width());
+      }
+    }
+    return array(whole);
+  }
+
+  static double[] array(Collection<Double> numbers) {
+    double[] out = new double[numbers.size()];
+    int n = 0;
+    for (double x : numbers) {
+      out[n++] = x;
+    }
+    return out;
   }
 
   private void collectPlaces(Framing framing, Set<Double> onMembers, Set<Double> elsewhere) {
@@ -200,7 +275,7 @@ final class Ground {
         out.add(s);
       }
     }
-    return out.stream().mapToDouble(Double::doubleValue).toArray();
+    return array(out);
   }
 
   /** Marks the places that are nearer to a joint than the stagger allows. */
@@ -218,31 +293,22 @@ final class Ground {
     long faults = backed[place] ? 0 : Cost.HARD;
     for (Span v : visible) {
       showing += butts[place].over(v);
-      faults += cornersNear(places[place], places[place], v.from(), v.to());
+      faults += butts[place].cornersNear(v);
     }
     return new Cost(faults, Cost.micro(showing), 0, 0, 0);
   }
 
-  /** Corners of openings nearer than the clearance to a level or square stretch. */
-  private int cornersNear(double sa, double sb, double ta, double tb) {
-    int n = 0;
-    for (Vec2 c : corners) {
-      double ds = Math.max(0, Math.max(sa - c.x(), c.x() - sb));
-      double dt = Math.max(0, Math.max(ta - c.y(), c.y() - tb));
-      if (Math.hypot(ds, dt) < rules.cornerClearance() - 1e-6) {
-        n++;
-      }
-    }
-    return n;
-  }
-
-  /** Cost of the row joint between two rows that share the edge t. */
-  Cost rowJointCost(double t, List<Span> visible, boolean cut, LineWeight line) {
+  /**
+   * Cost of the joint between two rows.
+   *
+   * @param line of the edge that they share
+   */
+  Cost rowJointCost(JointLine line, List<Span> visible, boolean cut) {
     double showing = 0;
     int hits = 0;
     for (Span v : visible) {
       showing += line.over(v);
-      hits += cornersNear(v.from(), v.to(), t, t);
+      hits += line.cornersNear(v);
     }
     // Along the framing a row can start at any member, so a joint at a corner is a fault. Across
     // it, only one row more could avoid it: that counts after the showing.
@@ -250,49 +316,48 @@ final class Ground {
     return new Cost(strict ? hits : 0, Cost.micro(showing), strict ? 0 : hits, 0, 0);
   }
 
-  LineWeight rowLine(double t, JointKind kind) {
-    return new LineWeight(
-        s0, s1, rules.sampleStep(), s -> weight.at(frame.toPlane(s, t), frame.s(), kind));
+  JointLine rowLine(double t, JointKind kind) {
+    return line(true, t, kind);
   }
 
-  /** False when a piece would overlap a fixed board without being it. */
-  boolean allowsPiece(Row row, double from, double to, Run run) {
-    for (Fixed f : fixed) {
-      boolean overlaps = f.meetsRow(row.t0(), row.t1()) && from < f.s1 - 1e-6 && to > f.s0 + 1e-6;
-      if (overlaps
-          && (Math.abs(from - Math.max(f.s0, run.from())) > 1e-4
-              || Math.abs(to - Math.min(f.s1, run.to())) > 1e-4)) {
-        return false;
+  /** The boards that a row can be cut from, smallest first: only those longer than all before. */
+  BoardSize[] stock(Row row) {
+    List<BoardSize> out = new ArrayList<>();
+    double length = 0;
+    for (BoardSize b : sizes) {
+      if (b.width() > row.height() - 1e-3 && b.length() > length) {
+        out.add(b);
+        length = b.length();
       }
     }
-    return true;
-  }
-
-  /** The boards that a row can be cut from, smallest first. */
-  List<BoardSize> stock(Row row) {
-    return sizes.stream()
-        .filter(b -> b.width() > row.height() - 1e-3)
-        .sorted(Comparator.comparingDouble(b -> b.width() * b.length()))
-        .toList();
+    return out.toArray(new BoardSize[0]);
   }
 
   /**
-   * The smallest board that covers a piece, or null; a fixed board keeps its own.
+   * The smallest board that covers a piece; a fixed board keeps its own. Null when there is none,
+   * or when the piece would overlap a fixed board without being it.
    *
    * @param stock of the row, smallest first
    */
-  BoardSize stockFor(Row row, List<BoardSize> stock, double from, double to) {
+  BoardSize stockFor(Row row, BoardSize[] stock, Run run, double from, double to) {
+    BoardSize own = null;
     for (Fixed f : fixed) {
-      if (f.isRow(row.t0(), row.t1()) && from < f.s1 - 1e-6 && to > f.s0 + 1e-6) {
-        return f.stock;
+      if (f.meetsRow(row.t0(), row.t1()) && from < f.s1 - 1e-6 && to > f.s0 + 1e-6) {
+        boolean whole =
+            Math.abs(from - Math.max(f.s0, run.from())) <= 1e-4
+                && Math.abs(to - Math.min(f.s1, run.to())) <= 1e-4;
+        if (!whole) {
+          return null;
+        }
+        own = own == null && f.isRow(row.t0(), row.t1()) ? f.stock : own;
       }
     }
-    if (to - from > longest + FITS) {
-      return null;
+    if (own != null || to - from > longest + FITS) {
+      return own;
     }
-    for (int i = 0; i < stock.size(); i++) {
-      if (stock.get(i).length() > to - from - 1e-3) {
-        return stock.get(i);
+    for (BoardSize b : stock) {
+      if (b.length() > to - from - 1e-3) {
+        return b;
       }
     }
     return null;

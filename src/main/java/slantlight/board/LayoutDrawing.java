@@ -29,7 +29,9 @@ final class LayoutDrawing {
       // Walls are hung from the ceiling down, so that the gap stays at the floor.
       Collections.reverse(order);
     }
-    order.forEach(this::addRow);
+    for (Cut cut : order) {
+      addRow(cut);
+    }
     for (int i = 0; i + 1 < plan.rows().size(); i++) {
       addRowJoint(plan.rows().get(i).row(), plan.rows().get(i + 1).row());
     }
@@ -96,9 +98,13 @@ final class LayoutDrawing {
   }
 
   private void add(JointKind kind, double sa, double ta, double sb, double tb) {
-    String id = id(ground.surface, kind, count.merge(kind, 1, Integer::sum));
+    int number = count.getOrDefault(kind, 0) + 1;
+    count.put(kind, number);
     joints.add(
         LayoutSolver.unmeasured(
-            id, kind, ground.frame.toPlane(sa, ta), ground.frame.toPlane(sb, tb)));
+            id(ground.surface, kind, number),
+            kind,
+            ground.frame.toPlane(sa, ta),
+            ground.frame.toPlane(sb, tb)));
   }
 }

@@ -1,9 +1,10 @@
 package slantlight.board;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,7 +66,10 @@ public final class LayoutSolver {
     for (BoardRun run : List.of(BoardRun.ACROSS_FRAMING, BoardRun.ALONG_FRAMING)) {
       if (wish == BoardRun.AUTO || wish == run) {
         Ground ground = new Ground(surface, run, weight, rules, fixed);
-        RowChain.solve(ground).ifPresent(plan -> found.add(Candidate.of(ground, plan)));
+        Optional<Plan> plan = RowChain.solve(ground);
+        if (plan.isPresent()) {
+          found.add(Candidate.of(ground, plan.get()));
+        }
       }
     }
     if (found.isEmpty()) {
@@ -91,7 +95,9 @@ public final class LayoutSolver {
     Surface surface = best.ground.surface;
     LayoutDrawing drawing = new LayoutDrawing(best.ground, best.plan);
     List<String> notes = new ArrayList<>();
-    best.spacingFault.ifPresent(notes::add);
+    if (best.spacingFault.isPresent()) {
+      notes.add(best.spacingFault.get());
+    }
     notes.addAll(drawing.notes());
     notes.addAll(GypsumRules.controlJoints(surface));
     return new Layout(
@@ -119,13 +125,15 @@ public final class LayoutSolver {
     if (best.cost.faults() < other.cost.faults()) {
       return "Boards run " + way + ": " + otherWay + " the layout rules cannot all be kept.";
     }
-    return String.format(
-        Locale.ROOT,
-        "Boards run %s: %s, against %s %s.",
-        way,
-        lengths(best),
-        lengths(other),
-        otherWay);
+    return "Boards run "
+        + way
+        + ": "
+        + lengths(best)
+        + ", against "
+        + lengths(other)
+        + " "
+        + otherWay
+        + ".";
   }
 
   private static String way(BoardRun run) {
@@ -149,7 +157,12 @@ public final class LayoutSolver {
   private static String amount(double metres) {
     return metres < 5e-3
         ? "no"
-        : String.format(Locale.ROOT, "%.1f m (%.0f ft)", metres, metres / 0.3048);
+        : rounded(metres, 1) + " m (" + rounded(metres / 0.3048, 0) + " ft)";
+  }
+
+  /** As {@code %.1f} would print it, without the locale data that a format reads first. */
+  private static String rounded(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static ImpossibleLayoutException impossible(Surface surface, List<PlacedBoard> fixed) {

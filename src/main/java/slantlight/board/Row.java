@@ -19,13 +19,17 @@ record Row(double t0, double t1, boolean cutTop, long faults, List<Run> runs) {
 
   List<Span> reachingTop() {
     List<Span> out = new ArrayList<>();
-    runs.forEach(r -> out.addAll(r.reachingUp(t1)));
+    for (Run r : runs) {
+      out.addAll(r.reachingUp(t1));
+    }
     return Span.joined(out);
   }
 
   List<Span> reachingBottom() {
     List<Span> out = new ArrayList<>();
-    runs.forEach(r -> out.addAll(r.reachingDown(t0)));
+    for (Run r : runs) {
+      out.addAll(r.reachingDown(t0));
+    }
     return Span.joined(out);
   }
 }

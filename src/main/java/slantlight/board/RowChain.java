@@ -1,12 +1,11 @@
 package slantlight.board;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import slantlight.board.Run.Span;
 import slantlight.scene.JointKind;
 
@@ -28,8 +27,6 @@ final class RowChain {
 
   private final Ground ground;
   private final List<Stage> stages = new ArrayList<>();
-  private final Map<Long, List<Link>> links = new HashMap<>();
-  private final Map<String, LineWeight> lines = new HashMap<>();
 
   /** A row with the ways listed so far. */
   private static final class Stage {
@@ -37,46 +34,58 @@ final class RowChain {
     final RowPatterns source;
     final List<Span> top;
     final List<Span> bottom;
-    int size = FIRST_LIST;
+    final List<Link> below = new ArrayList<>();
+    int size;
     List<Pattern> listed = List.of();
     Cost leftOut;
-    Cost[] best;
-    State[] from;
 
-    /** States that can be reached, cheapest first. */
-    List<Integer> order = List.of();
+    /** The cheapest chain to each state that can be reached, cheapest first. */
+    List<Chain> reached = List.of();
 
     Stage(Ground ground, Row row) {
       this.row = row;
       source = new RowPatterns(ground, row);
       top = row.reachingTop();
       bottom = row.reachingBottom();
-      list();
+      leftOut = source.least();
     }
 
-    final void list() {
+    void listMore() {
+      size = Math.max(FIRST_LIST, size * 4);
       List<Pattern> all = source.cheapest(size + 1);
       boolean complete = all.size() <= size;
       listed = complete ? all : all.subList(0, size);
       leftOut = complete ? null : all.get(size).cost();
     }
 
-    int states() {
-      return listed.size() + (leftOut == null ? 0 : 1);
+    boolean isFull() {
+      return size >= LONGEST_LIST;
     }
 
     Cost costOf(int state) {
-      return state < listed.size() ? listed.get(state).cost() : leftOut;
+      return isWildcard(state) ? leftOut : listed.get(state).cost();
     }
 
     boolean isWildcard(int state) {
-      return state >= listed.size();
+      return state == listed.size();
     }
   }
 
-  private record State(int stage, int pattern) {}
+  /** A row whose top is another's bottom, and what the joint between them costs. */
+  private record Link(Stage under, Cost joint) {}
 
-  private record Link(int below, Cost joint) {}
+  /** Rows from the bottom up, each with its way: the last one's, and the chain below it. */
+  private record Chain(Stage stage, int state, Cost cost, Chain below)
+      implements Comparable<Chain> {
+    @Override
+    public int compareTo(Chain o) {
+      return cost.compareTo(o.cost);
+    }
+
+    boolean endsWithWildcard() {
+      return stage.isWildcard(state);
+    }
+  }
 
   /** A row with its pieces chosen. */
   record Cut(Row row, Pattern pattern) {}
@@ -98,142 +107,121 @@ final class RowChain {
     for (Row row : new RowEdges(ground).rows()) {
       chain.stages.add(new Stage(ground, row));
     }
-    chain.stages.sort(Comparator.comparingDouble(s -> s.row.t0()));
     chain.connect();
     return chain.search();
   }
 
   private void connect() {
-    for (int b = 0; b < stages.size(); b++) {
-      Stage above = stages.get(b);
-      List<Link> below = new ArrayList<>();
-      for (int a = 0; a < b; a++) {
-        Stage under = stages.get(a);
-        if (under.row.t1() == above.row.t0()) {
-          below.add(new Link(a, jointCost(under, above)));
+    Map<Double, JointLine> tapered = new HashMap<>();
+    Map<Double, JointLine> cut = new HashMap<>();
+    for (Stage above : stages) {
+      double t = above.row.t0();
+      for (Stage under : stages) {
+        if (under.row.t1() == t) {
+          boolean isCut = under.row.cutTop();
+          Map<Double, JointLine> lines = isCut ? cut : tapered;
+          JointLine line = lines.get(t);
+          if (line == null) {
+            line = ground.rowLine(t, isCut ? JointKind.CUT : JointKind.TAPERED);
+            lines.put(t, line);
+          }
+          List<Span> visible = Span.common(under.top, above.bottom);
+          above.below.add(new Link(under, ground.rowJointCost(line, visible, isCut)));
         }
       }
-      links.put((long) b, below);
     }
-  }
-
-  private Cost jointCost(Stage under, Stage above) {
-    double t = above.row.t0();
-    boolean cut = under.row.cutTop();
-    JointKind kind = cut ? JointKind.CUT : JointKind.TAPERED;
-    LineWeight line = lines.computeIfAbsent(kind + " " + t, key -> ground.rowLine(t, kind));
-    return ground.rowJointCost(t, Span.common(under.top, above.bottom), cut, line);
   }
 
   private Optional<Plan> search() {
     while (true) {
       sweep(true);
-      State end = cheapestEnd();
-      if (end == null) {
+      Chain best = cheapest();
+      if (best == null) {
         return Optional.empty();
       }
-      List<State> path = trace(end);
-      boolean grown = false;
+      boolean proved = true;
       boolean full = false;
-      for (State s : path) {
-        Stage stage = stages.get(s.stage);
-        if (stage.isWildcard(s.pattern)) {
-          full |= stage.size >= LONGEST_LIST;
-          stage.size *= 4;
-          grown = true;
-          if (!full) {
-            stage.list();
-          }
+      for (Chain c = best; c != null; c = c.below) {
+        if (c.endsWithWildcard()) {
+          proved = false;
+          full |= c.stage.isFull();
         }
       }
-      if (!grown) {
-        return Optional.of(plan(end, path, true));
+      if (proved) {
+        return Optional.of(plan(best, true));
       }
       if (full) {
+        for (Stage stage : stages) {
+          if (stage.listed.isEmpty()) {
+            stage.listMore();
+          }
+        }
         sweep(false);
-        State listedEnd = cheapestEnd();
-        return Optional.of(plan(listedEnd, trace(listedEnd), false));
+        return Optional.of(plan(cheapest(), false));
+      }
+      for (Chain c = best; c != null; c = c.below) {
+        if (c.endsWithWildcard()) {
+          c.stage.listMore();
+        }
       }
     }
   }
 
   private void sweep(boolean wildcards) {
-    for (int b = 0; b < stages.size(); b++) {
-      Stage above = stages.get(b);
-      int n = wildcards ? above.states() : above.listed.size();
-      above.best = new Cost[n];
-      above.from = new State[n];
-      if (above.row.t0() == ground.t0) {
-        for (int q = 0; q < n; q++) {
-          above.best[q] = above.costOf(q);
+    for (Stage above : stages) {
+      boolean all = wildcards && above.leftOut != null;
+      int states = above.listed.size() + (all ? 1 : 0);
+      above.reached = new ArrayList<>(states);
+      for (int state = 0; state < states; state++) {
+        Chain chain = cheapestTo(above, state);
+        if (chain != null) {
+          above.reached.add(chain);
         }
       }
-      for (Link link : links.get((long) b)) {
-        extend(link, above, n);
-      }
-      above.order =
-          IntStream.range(0, n)
-              .filter(q -> above.best[q] != null)
-              .boxed()
-              .sorted(Comparator.comparing(q -> above.best[q]))
-              .toList();
+      Collections.sort(above.reached);
     }
   }
 
-  private void extend(Link link, Stage above, int n) {
-    Stage under = stages.get(link.below);
-    for (int q = 0; q < n; q++) {
-      Cost step = link.joint.plus(above.costOf(q));
-      for (int p : under.order) {
-        Cost sum = under.best[p].plus(step);
-        if (above.best[q] != null && sum.compareTo(above.best[q]) >= 0) {
+  private Chain cheapestTo(Stage above, int state) {
+    Cost own = above.costOf(state);
+    Chain best = above.row.t0() == ground.t0 ? new Chain(above, state, own, null) : null;
+    for (Link link : above.below) {
+      Cost step = link.joint.plus(own);
+      for (Chain under : link.under.reached) {
+        Cost sum = under.cost.plus(step);
+        if (best != null && sum.compareTo(best.cost) >= 0) {
           break; // and so are all that follow
         }
-        if (!under.isWildcard(p) && !above.isWildcard(q)) {
-          sum = sum.withFaults(Cost.HARD * under.listed.get(p).conflicts(above.listed.get(q)));
+        if (!under.endsWithWildcard() && !above.isWildcard(state)) {
+          Pattern below = under.stage.listed.get(under.state);
+          sum = sum.withFaults(Cost.HARD * below.conflicts(above.listed.get(state)));
         }
-        if (above.best[q] == null || sum.compareTo(above.best[q]) < 0) {
-          above.best[q] = sum;
-          above.from[q] = new State(link.below, p);
-        }
-      }
-    }
-  }
-
-  private State cheapestEnd() {
-    State end = null;
-    for (int s = 0; s < stages.size(); s++) {
-      Stage stage = stages.get(s);
-      if (stage.row.t1() != ground.t1) {
-        continue;
-      }
-      for (int p = 0; p < stage.best.length; p++) {
-        if (stage.best[p] != null && (end == null || stage.best[p].compareTo(costAt(end)) < 0)) {
-          end = new State(s, p);
+        if (best == null || sum.compareTo(best.cost) < 0) {
+          best = new Chain(above, state, sum, under);
         }
       }
     }
-    return end;
+    return best;
   }
 
-  private Cost costAt(State s) {
-    return stages.get(s.stage).best[s.pattern];
-  }
-
-  private List<State> trace(State end) {
-    List<State> path = new ArrayList<>();
-    for (State s = end; s != null; s = stages.get(s.stage).from[s.pattern]) {
-      path.add(0, s);
+  /** The cheapest chain from side to side, null when there is none. */
+  private Chain cheapest() {
+    Chain best = null;
+    for (Stage stage : stages) {
+      if (stage.row.t1() == ground.t1 && !stage.reached.isEmpty()) {
+        Chain chain = stage.reached.get(0);
+        best = best == null || chain.compareTo(best) < 0 ? chain : best;
+      }
     }
-    return path;
+    return best;
   }
 
-  private Plan plan(State end, List<State> path, boolean proved) {
+  private static Plan plan(Chain chain, boolean proved) {
     List<Cut> rows = new ArrayList<>();
-    for (State s : path) {
-      Stage stage = stages.get(s.stage);
-      rows.add(new Cut(stage.row, stage.listed.get(s.pattern)));
+    for (Chain c = chain; c != null; c = c.below) {
+      rows.add(new Cut(c.stage.row, c.stage.listed.get(c.state)));
     }
-    return new Plan(costAt(end), rows, proved);
+    Collections.reverse(rows);
+    return new Plan(chain.cost, rows, proved);
   }
 }

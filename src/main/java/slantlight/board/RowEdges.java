@@ -28,7 +28,7 @@ final class RowEdges {
   RowEdges(Ground ground) {
     this.ground = ground;
     this.widths = ground.rowWidths();
-    this.widest = ground.widest();
+    this.widest = ground.widest;
     this.edges = onMembers() ? memberEdges() : boardEdges();
   }
 
@@ -88,7 +88,7 @@ final class RowEdges {
         b,
         inside && !isBoardWidth(b - a),
         (narrow ? 1 : 0) + (offMembers ? Cost.HARD : 0),
-        Run.inRow(ground.sides, a, b));
+        Run.inRow(ground.columns, a, b));
   }
 
   private boolean allowed(int i, int j) {
@@ -109,12 +109,21 @@ final class RowEdges {
   }
 
   private boolean isFixedEdge(double t) {
-    return ground.fixed.stream()
-        .anyMatch(f -> Math.abs(f.t0() - t) < 1e-4 || Math.abs(f.t1() - t) < 1e-4);
+    for (Fixed f : ground.fixed) {
+      if (Math.abs(f.t0() - t) < 1e-4 || Math.abs(f.t1() - t) < 1e-4) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean keepsFixed(double a, double b) {
-    return ground.fixed.stream().allMatch(f -> !f.meetsRow(a, b) || f.isRow(a, b));
+    for (Fixed f : ground.fixed) {
+      if (f.meetsRow(a, b) && !f.isRow(a, b)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private double[] memberEdges() {
@@ -177,6 +186,6 @@ final class RowEdges {
       }
     }
     out.add(ground.t1);
-    return out.stream().mapToDouble(Double::doubleValue).toArray();
+    return Ground.array(out);
   }
 }

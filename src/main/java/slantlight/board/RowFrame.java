@@ -33,8 +33,7 @@ record RowFrame(Vec2 s, Vec2 t) {
 
   Vec2 toPlane(double along, double across) {
     // Adding 0 turns a negative zero into zero.
-    Vec2 p = s.times(along).plus(t.times(across));
-    return new Vec2(p.x() + 0.0, p.y() + 0.0);
+    return new Vec2(s.x() * along + t.x() * across + 0.0, s.y() * along + t.y() * across + 0.0);
   }
 
   /** Corners of a rectangle of this frame in plane coordinates, counter-clockwise. */
@@ -77,7 +76,9 @@ record RowFrame(Vec2 s, Vec2 t) {
   List<Side> sides(Face face) {
     List<Side> out = new ArrayList<>();
     addRing(face.outer(), out);
-    face.holes().forEach(hole -> addRing(hole, out));
+    for (List<Vec2> hole : face.holes()) {
+      addRing(hole, out);
+    }
     return out;
   }
 

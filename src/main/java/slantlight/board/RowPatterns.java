@@ -1,11 +1,10 @@
 package slantlight.board;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
-import java.util.PriorityQueue;
 import slantlight.board.Pattern.Piece;
 import slantlight.board.Run.Span;
 import slantlight.scene.BoardSize;
@@ -15,151 +14,169 @@ import slantlight.scene.BoardSize;
  * places where a joint may lie (a list-Viterbi recursion, exact).
  */
 final class RowPatterns {
+  private static final double SAME = 1e-6;
+
   private final Ground ground;
   private final Row row;
-  private final List<BoardSize> stock;
-  private final List<Node> nodes = new ArrayList<>();
-  private final List<List<Edge>> into = new ArrayList<>();
+  private final BoardSize[] stock;
+  private final Node[] nodes;
 
-  /** An end of a run or a possible joint in it. */
-  private record Node(int run, double s, int place, boolean up, boolean down) {}
+  /**
+   * An end of a run or a possible joint in it.
+   *
+   * @param index of the run in its row
+   * @param area of the run from its start to here, m2
+   * @param cost of a joint here
+   */
+  private record Node(
+      int index, Run run, double s, double area, int place, boolean up, boolean down, Cost cost) {
+    static Node end(int index, Run run, double s, double area) {
+      return new Node(index, run, s, area, -1, false, false, Cost.ZERO);
+    }
+  }
 
-  private record Edge(int from, Cost cost, BoardSize stock) {}
-
-  private record Path(Cost cost, int from, int rank, BoardSize stock) {}
+  /** A way to cut the row up to a node; it ends with a piece, save at the row's start. */
+  private record Path(Cost cost, Path before, Piece piece, Node end) {
+    Path endedAt(Node node) {
+      return new Path(cost.plus(node.cost), before, piece, node);
+    }
+  }
 
   RowPatterns(Ground ground, Row row) {
     this.ground = ground;
     this.row = row;
     this.stock = ground.stock(row);
+    List<Node> all = new ArrayList<>();
     for (int r = 0; r < row.runs().size(); r++) {
-      addRun(r, row.runs().get(r));
+      addRun(all, r);
     }
+    nodes = all.toArray(new Node[0]);
   }
 
-  private void addRun(int index, Run run) {
-    int first = nodes.size();
-    List<Edge> entry = first == 0 ? List.of() : List.of(new Edge(first - 1, Cost.ZERO, null));
-    nodes.add(new Node(index, run.from(), -1, false, false));
-    into.add(entry);
-    List<Cost> jointCost = new ArrayList<>(List.of(Cost.ZERO));
+  private void addRun(List<Node> nodes, int index) {
+    Run run = row.runs().get(index);
+    nodes.add(Node.end(index, run, run.from(), 0));
+    double last = run.from();
+    double area = 0;
     for (int p = 0; p < ground.places.length; p++) {
       double s = ground.places[p];
-      if (s > run.from() + 1e-6 && s < run.to() - 1e-6) {
+      if (s > run.from() + SAME && s < run.to() - SAME) {
+        boolean up = false;
+        boolean down = false;
         List<Span> cut = run.cut(s);
-        boolean up = cut.stream().anyMatch(c -> c.to() > row.t1() - 1e-6);
-        boolean down = cut.stream().anyMatch(c -> c.from() < row.t0() + 1e-6);
-        nodes.add(new Node(index, s, p, up, down));
-        into.add(new ArrayList<>());
-        jointCost.add(ground.buttCost(p, cut));
-      }
-    }
-    nodes.add(new Node(index, run.to(), -1, false, false));
-    into.add(new ArrayList<>());
-    jointCost.add(Cost.ZERO);
-    double[] areaTo = new double[nodes.size() - first];
-    for (int i = 1; i < areaTo.length; i++) {
-      areaTo[i] = areaTo[i - 1] + run.area(nodes.get(first + i - 1).s, nodes.get(first + i).s);
-    }
-    for (int j = first + 1; j < nodes.size(); j++) {
-      // Longest first, so that equal costs keep the longest board at the start of the run.
-      for (int i = first; i < j; i++) {
-        double from = nodes.get(i).s;
-        double to = nodes.get(j).s;
-        if (ground.mayCover(to - from) && ground.allowsPiece(row, from, to, run)) {
-          BoardSize board = ground.stockFor(row, stock, from, to);
-          if (board != null) {
-            Cost c = ground.pieceCost(board, areaTo[j - first] - areaTo[i - first], to - from, run);
-            into.get(j).add(new Edge(i, c.plus(jointCost.get(j - first)), board));
-          }
+        for (Span c : cut) {
+          up |= c.to() > row.t1() - SAME;
+          down |= c.from() < row.t0() + SAME;
         }
+        area += run.area(last, s);
+        last = s;
+        nodes.add(new Node(index, run, s, area, p, up, down, ground.buttCost(p, cut)));
       }
     }
+    nodes.add(Node.end(index, run, run.to(), area + run.area(last, run.to())));
+  }
+
+  /** What the cheapest way to cut the row costs; null when there is none. */
+  Cost least() {
+    Path[] ways = ways(1);
+    return ways.length == 0 ? null : ways[0].cost;
   }
 
   /** The {@code k} cheapest patterns, cheapest first; fewer when there are no more. */
   List<Pattern> cheapest(int k) {
-    if (nodes.isEmpty()) {
-      return List.of(toPattern(List.of(), row.faults() == 0 ? Cost.ZERO : faults()));
-    }
-    List<List<Path>> best = new ArrayList<>(nodes.size());
-    best.add(List.of(new Path(faults(), -1, 0, null)));
-    for (int j = 1; j < nodes.size(); j++) {
-      best.add(merge(best, into.get(j), k));
-    }
     List<Pattern> out = new ArrayList<>();
-    int last = nodes.size() - 1;
-    for (int rank = 0; rank < best.get(last).size(); rank++) {
-      out.add(trace(best, last, rank));
+    for (Path way : ways(k)) {
+      out.add(pattern(way));
     }
     return out;
   }
 
-  private Cost faults() {
-    return new Cost(row.faults(), 0, 0, 0, 0);
-  }
-
-  /** The best of sorted lists, merged: each edge offers its next path, the cheapest is taken. */
-  private static List<Path> merge(List<List<Path>> best, List<Edge> edges, int k) {
-    PriorityQueue<Offer> offers = new PriorityQueue<>(Offer.ORDER);
-    for (int e = 0; e < edges.size(); e++) {
-      offer(offers, best, edges, e, 0);
-    }
-    List<Path> kept = new ArrayList<>();
-    while (kept.size() < k && !offers.isEmpty()) {
-      Offer o = offers.poll();
-      kept.add(o.path);
-      offer(offers, best, edges, o.edge, o.path.rank + 1);
-    }
-    return kept;
-  }
-
-  /** A path that an edge offers; of equal ones the edge from the farthest start comes first. */
-  private record Offer(int edge, Path path) {
-    static final Comparator<Offer> ORDER =
-        Comparator.comparing((Offer o) -> o.path.cost).thenComparingInt(o -> o.edge);
-  }
-
-  private static void offer(
-      PriorityQueue<Offer> offers, List<List<Path>> best, List<Edge> edges, int edge, int rank) {
-    Edge e = edges.get(edge);
-    List<Path> from = best.get(e.from);
-    if (rank < from.size()) {
-      Cost cost = from.get(rank).cost.plus(e.cost);
-      offers.add(new Offer(edge, new Path(cost, e.from, rank, e.stock)));
-    }
-  }
-
-  private Pattern trace(List<List<Path>> best, int last, int rank) {
-    List<Piece> pieces = new ArrayList<>();
-    Cost cost = best.get(last).get(rank).cost;
-    for (int node = last, at = rank; node > 0; ) {
-      Path p = best.get(node).get(at);
-      if (p.stock != null) {
-        pieces.add(new Piece(nodes.get(node).run, nodes.get(p.from).s, nodes.get(node).s, p.stock));
+  private Path[] ways(int k) {
+    Path[] start = {new Path(new Cost(row.faults(), 0, 0, 0, 0), null, null, null)};
+    Path[][] best = new Path[nodes.length][];
+    Path[] last = start;
+    int first = 0;
+    for (int j = 0; j < best.length; j++) {
+      if (j == 0 || nodes[j].run != nodes[j - 1].run) {
+        first = j;
+        best[j] = last;
+      } else {
+        while (!ground.mayCover(nodes[j].s - nodes[first].s)) {
+          first++;
+        }
+        best[j] = merge(best, first, j, k);
       }
-      node = p.from;
-      at = p.rank;
+      last = best[j];
     }
-    Collections.reverse(pieces);
-    return toPattern(pieces, cost);
+    return last;
   }
 
-  private Pattern toPattern(List<Piece> pieces, Cost cost) {
+  /**
+   * The cheapest paths to a node; of equal ones those with the longest last board come first, so
+   * that the longest board stays at the start of the run.
+   *
+   * @param first node from which a board reaches this one
+   */
+  private Path[] merge(Path[][] best, int first, int j, int k) {
+    Path[] kept = new Path[k];
+    int n = 0;
+    for (int i = first; i < j; i++) {
+      Piece piece = null;
+      Cost step = null;
+      for (Path before : best[i]) {
+        if (n == k && before.cost.showsMoreThan(kept[k - 1].cost)) {
+          break;
+        }
+        if (step == null) {
+          piece = piece(i, j);
+          if (piece == null) {
+            break;
+          }
+          double area = nodes[j].area - nodes[i].area;
+          step = ground.pieceCost(piece.stock(), area, piece.to() - piece.from(), nodes[j].run);
+        }
+        Cost cost = before.cost.plus(step);
+        int rank = n;
+        while (rank > 0 && cost.compareTo(kept[rank - 1].cost) < 0) {
+          rank--;
+        }
+        if (rank == k) {
+          break;
+        }
+        n = Math.min(n + 1, k);
+        System.arraycopy(kept, rank, kept, rank + 1, n - 1 - rank);
+        kept[rank] = new Path(cost, before, piece, null);
+      }
+    }
+    Path[] out = Arrays.copyOf(kept, n);
+    for (int rank = 0; rank < n; rank++) {
+      out[rank] = out[rank].endedAt(nodes[j]);
+    }
+    return out;
+  }
+
+  /** The piece between two nodes, null when no board covers it or it would cut a fixed one. */
+  private Piece piece(int i, int j) {
+    double from = nodes[i].s;
+    double to = nodes[j].s;
+    BoardSize board = ground.stockFor(row, stock, nodes[j].run, from, to);
+    return board == null ? null : new Piece(nodes[j].index, from, to, board);
+  }
+
+  private Pattern pattern(Path way) {
+    List<Piece> pieces = new ArrayList<>();
     BitSet near = new BitSet(ground.places.length);
     BitSet down = new BitSet(ground.places.length);
-    for (Piece piece : pieces) {
-      for (Node n : nodes) {
-        if (n.place >= 0 && n.run == piece.run() && n.s == piece.to()) {
-          if (n.up) {
-            ground.markNear(near, n.place);
-          }
-          if (n.down) {
-            down.set(n.place);
-          }
-        }
+    for (Path p = way; p.piece != null; p = p.before) {
+      pieces.add(p.piece);
+      if (p.end.up) {
+        ground.markNear(near, p.end.place);
+      }
+      if (p.end.down) {
+        down.set(p.end.place);
       }
     }
-    return new Pattern(cost, pieces, near, down);
+    Collections.reverse(pieces);
+    return new Pattern(way.cost, pieces, near, down);
   }
 }

@@ -1,8 +1,7 @@
 package slantlight.board;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import slantlight.board.RowFrame.Side;
 
@@ -10,18 +9,19 @@ import slantlight.board.RowFrame.Side;
  * One unbroken piece of a row: a part of the surface between two row edges, cut into trapezoids
  * with sides square to the row. Row coordinates, m.
  */
-final class Run {
+final class Run implements Comparable<Run> {
   /** Below this two positions are the same, m. */
   static final double SAME = 1e-9;
 
-  private final List<Trapezoid> trapezoids;
+  private final Trapezoid[] trapezoids;
   private final double from;
   private final double to;
 
+  /** Of at least one trapezoid, in their order. */
   private Run(List<Trapezoid> trapezoids) {
-    this.trapezoids = trapezoids;
-    this.from = trapezoids.stream().mapToDouble(Trapezoid::s0).min().orElseThrow();
-    this.to = trapezoids.stream().mapToDouble(Trapezoid::s1).max().orElseThrow();
+    this.trapezoids = trapezoids.toArray(new Trapezoid[0]);
+    this.from = trapezoids.get(0).s0;
+    this.to = trapezoids.get(trapezoids.size() - 1).s1;
   }
 
   double from() {
@@ -32,66 +32,37 @@ final class Run {
     return to;
   }
 
-  List<Trapezoid> trapezoids() {
-    return trapezoids;
-  }
-
   /** The runs of the row between t0 and t1, in order of their starts. */
-  static List<Run> inRow(List<Side> sides, double t0, double t1) {
+  static List<Run> inRow(Columns columns, double t0, double t1) {
     List<List<Trapezoid>> slabs = new ArrayList<>();
-    double[] cuts = cuts(sides, t0, t1);
+    double[] cuts = columns.cuts(t0, t1);
     for (int i = 0; i + 1 < cuts.length; i++) {
+      Side[] sides = columns.at((cuts[i] + cuts[i + 1]) / 2);
       slabs.add(slab(sides, cuts[i], cuts[i + 1], t0, t1));
     }
     return connect(slabs);
   }
 
-  /** Every s at which the row's outline may change direction. */
-  private static double[] cuts(List<Side> sides, double t0, double t1) {
-    List<Double> all = new ArrayList<>();
-    for (Side e : sides) {
-      all.add(e.s0());
-      all.add(e.s1());
-      for (double t : new double[] {t0, t1}) {
-        if ((e.t0() - t) * (e.t1() - t) < 0) {
-          all.add(e.s0() + (e.s1() - e.s0()) * (t - e.t0()) / (e.t1() - e.t0()));
-        }
-      }
-    }
-    double[] sorted = all.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    int n = 0;
-    for (double s : sorted) {
-      if (n == 0 || s - sorted[n - 1] > SAME) {
-        sorted[n++] = s;
-      }
-    }
-    return Arrays.copyOf(sorted, n);
-  }
-
-  private static List<Trapezoid> slab(
-      List<Side> sides, double s0, double s1, double t0, double t1) {
+  private static List<Trapezoid> slab(Side[] sides, double s0, double s1, double t0, double t1) {
     double mid = (s0 + s1) / 2;
-    List<Side> crossing = new ArrayList<>();
-    for (Side e : sides) {
-      if (e.s0() < mid && e.s1() > mid) {
-        crossing.add(e);
-      }
-    }
-    crossing.sort(Comparator.comparingDouble(e -> e.tAt(mid)));
     List<Trapezoid> out = new ArrayList<>();
-    for (int i = 0; i + 1 < crossing.size(); i += 2) {
-      Side lo = crossing.get(i);
-      Side hi = crossing.get(i + 1);
-      Trapezoid z =
-          new Trapezoid(
-              s0,
-              s1,
-              clamp(lo.tAt(s0), t0, t1),
-              clamp(lo.tAt(s1), t0, t1),
-              clamp(hi.tAt(s0), t0, t1),
-              clamp(hi.tAt(s1), t0, t1));
-      if (z.height(mid) > SAME) {
-        out.add(z);
+    for (int i = 0; i + 1 < sides.length; i += 2) {
+      double lo0 = sides[i].tAt(s0);
+      double lo1 = sides[i].tAt(s1);
+      double hi0 = sides[i + 1].tAt(s0);
+      double hi1 = sides[i + 1].tAt(s1);
+      if (Math.min(lo0, lo1) < t1 && Math.max(hi0, hi1) > t0) {
+        Trapezoid z =
+            new Trapezoid(
+                s0,
+                s1,
+                clamp(lo0, t0, t1),
+                clamp(lo1, t0, t1),
+                clamp(hi0, t0, t1),
+                clamp(hi1, t0, t1));
+        if (z.height(mid) > SAME) {
+          out.add(z);
+        }
       }
     }
     return out;
@@ -109,7 +80,7 @@ final class Run {
       for (Trapezoid z : slab) {
         List<Trapezoid> mine = null;
         for (List<Trapezoid> group : List.copyOf(open)) {
-          if (group == mine || group.stream().noneMatch(z::continues)) {
+          if (group == mine || !continues(z, group)) {
             continue;
           }
           if (mine == null) {
@@ -126,7 +97,7 @@ final class Run {
           groups.add(mine);
         }
         mine.add(z);
-        if (!contains(next, mine)) {
+        if (indexOf(next, mine) < 0) {
           next.add(mine);
         }
       }
@@ -134,30 +105,55 @@ final class Run {
     }
     List<Run> runs = new ArrayList<>();
     for (List<Trapezoid> group : groups) {
-      group.sort(Comparator.comparingDouble(Trapezoid::s0).thenComparingDouble(Trapezoid::lo0));
+      Collections.sort(group);
       runs.add(new Run(group));
     }
-    runs.sort(Comparator.comparingDouble(Run::from).thenComparing(r -> r.trapezoids.get(0).lo0));
+    Collections.sort(runs);
     return runs;
   }
 
-  private static void remove(List<List<Trapezoid>> lists, List<Trapezoid> gone) {
-    lists.removeIf(l -> l == gone);
+  private static boolean continues(Trapezoid z, List<Trapezoid> group) {
+    for (Trapezoid before : group) {
+      if (z.continues(before)) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static boolean contains(List<List<Trapezoid>> lists, List<Trapezoid> one) {
-    return lists.stream().anyMatch(l -> l == one);
+  private static void remove(List<List<Trapezoid>> lists, List<Trapezoid> gone) {
+    int at = indexOf(lists, gone);
+    if (at >= 0) {
+      lists.remove(at);
+    }
+  }
+
+  /** Of this very list, or -1: two lists of equal trapezoids are two groups. */
+  private static int indexOf(List<List<Trapezoid>> lists, List<Trapezoid> one) {
+    for (int i = 0; i < lists.size(); i++) {
+      if (lists.get(i) == one) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** By their starts, the lower first. */
+  @Override
+  public int compareTo(Run o) {
+    return trapezoids[0].compareTo(o.trapezoids[0]);
   }
 
   /** Area of the run between two places, m2. */
   double area(double s0, double s1) {
     double a = 0;
     for (Trapezoid z : trapezoids) {
+      if (z.s1 <= s0 || z.s0 >= s1) {
+        continue;
+      }
       double p = Math.max(s0, z.s0);
       double q = Math.min(s1, z.s1);
-      if (q > p) {
-        a += (q - p) * (z.height(p) + z.height(q)) / 2;
-      }
+      a += (q - p) * (z.height(p) + z.height(q)) / 2;
     }
     return a;
   }
@@ -184,24 +180,36 @@ final class Run {
 
   /** Stretches of s where the run reaches the row edge {@code t} from below. */
   List<Span> reachingUp(double t) {
-    return Span.joined(
-        trapezoids.stream()
-            .filter(z -> Math.abs(z.hi0 - t) < SAME && Math.abs(z.hi1 - t) < SAME)
-            .map(z -> new Span(z.s0, z.s1))
-            .toList());
+    List<Span> out = new ArrayList<>();
+    for (Trapezoid z : trapezoids) {
+      if (Math.abs(z.hi0 - t) < SAME && Math.abs(z.hi1 - t) < SAME) {
+        out.add(new Span(z.s0, z.s1));
+      }
+    }
+    return Span.joined(out);
   }
 
   /** Stretches of s where the run reaches the row edge {@code t} from above. */
   List<Span> reachingDown(double t) {
-    return Span.joined(
-        trapezoids.stream()
-            .filter(z -> Math.abs(z.lo0 - t) < SAME && Math.abs(z.lo1 - t) < SAME)
-            .map(z -> new Span(z.s0, z.s1))
-            .toList());
+    List<Span> out = new ArrayList<>();
+    for (Trapezoid z : trapezoids) {
+      if (Math.abs(z.lo0 - t) < SAME && Math.abs(z.lo1 - t) < SAME) {
+        out.add(new Span(z.s0, z.s1));
+      }
+    }
+    return Span.joined(out);
   }
 
   /** Between s0 and s1, from lo to hi, both straight. */
-  record Trapezoid(double s0, double s1, double lo0, double lo1, double hi0, double hi1) {
+  record Trapezoid(double s0, double s1, double lo0, double lo1, double hi0, double hi1)
+      implements Comparable<Trapezoid> {
+    /** From left to right, then from below. */
+    @Override
+    public int compareTo(Trapezoid o) {
+      int c = Double.compare(s0, o.s0);
+      return c == 0 ? Double.compare(lo0, o.lo0) : c;
+    }
+
     double lo(double s) {
       return lo0 + (lo1 - lo0) * share(s);
     }
@@ -215,7 +223,7 @@ final class Run {
     }
 
     private double share(double s) {
-      return Math.max(0, Math.min(1, (s - s0) / (s1 - s0)));
+      return s <= s0 ? 0 : s >= s1 ? 1 : (s - s0) / (s1 - s0);
     }
 
     boolean continues(Trapezoid before) {
@@ -224,7 +232,12 @@ final class Run {
   }
 
   /** A stretch of a line, m. */
-  record Span(double from, double to) {
+  record Span(double from, double to) implements Comparable<Span> {
+    @Override
+    public int compareTo(Span o) {
+      return Double.compare(from, o.from);
+    }
+
     double length() {
       return to - from;
     }
@@ -232,7 +245,7 @@ final class Run {
     /** Stretches that touch, made one; in order. */
     static List<Span> joined(List<Span> spans) {
       List<Span> sorted = new ArrayList<>(spans);
-      sorted.sort(Comparator.comparingDouble(Span::from));
+      Collections.sort(sorted);
       List<Span> out = new ArrayList<>();
       for (Span x : sorted) {
         Span last = out.isEmpty() ? null : out.get(out.size() - 1);
