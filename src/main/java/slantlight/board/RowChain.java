@@ -13,11 +13,14 @@ import slantlight.scene.JointKind;
  * The cheapest chain of rows from side to side of a surface: a dynamic program over row edges and,
  * within each row, over the ways to cut it.
  *
- * <p>A row has far more ways to be cut than could be listed. Each row lists only its cheapest few
- * and one wildcard, which costs as much as the cheapest way left out and suits every neighbour. The
- * wildcard is a relaxation of all that is left out, so the cheapest chain is a lower bound; when it
- * uses no wildcard it is the optimum itself. Otherwise the rows whose wildcard was used list more
- * and the program runs again.
+ * <p>A row has far more ways to be cut than could be listed. Each row lists only its cheapest few,
+ * at first none, and one wildcard, which costs as much as the cheapest way left out and suits every
+ * neighbour. The wildcard is a relaxation of all that is left out, so the cheapest chain is a lower
+ * bound; when it uses no wildcard it is the optimum itself. Otherwise the rows whose wildcard was
+ * used list more and the program runs again.
+ *
+ * <p>Of many equal chains the same one is found however much is listed: the first in order of rows
+ * and of their ways.
  */
 final class RowChain {
   private static final int FIRST_LIST = 4;
@@ -28,7 +31,7 @@ final class RowChain {
   private final Ground ground;
   private final List<Stage> stages = new ArrayList<>();
 
-  /** A row with the ways listed so far. */
+  /** A row with the ways listed so far; a state is one of them, by its number, or the wildcard. */
   private static final class Stage {
     final Row row;
     final RowPatterns source;
@@ -37,6 +40,8 @@ final class RowChain {
     final List<Link> below = new ArrayList<>();
     int size;
     List<Pattern> listed = List.of();
+
+    /** Cost of the wildcard, null when all ways are listed. */
     Cost leftOut;
 
     /** The cheapest chain to each state that can be reached, cheapest first. */
@@ -58,10 +63,6 @@ final class RowChain {
       leftOut = complete ? null : all.get(size).cost();
     }
 
-    boolean isFull() {
-      return size >= LONGEST_LIST;
-    }
-
     Cost costOf(int state) {
       return isWildcard(state) ? leftOut : listed.get(state).cost();
     }
@@ -74,7 +75,7 @@ final class RowChain {
   /** A row whose top is another's bottom, and what the joint between them costs. */
   private record Link(Stage under, Cost joint) {}
 
-  /** Rows from the bottom up, each with its way: the last one's, and the chain below it. */
+  /** Rows from the bottom up, each in a state: the last one, and the chain below it. */
   private record Chain(Stage stage, int state, Cost cost, Chain below)
       implements Comparable<Chain> {
     @Override
@@ -112,23 +113,28 @@ final class RowChain {
   }
 
   private void connect() {
+    Map<Double, List<Stage>> endingAt = new HashMap<>();
     Map<Double, JointLine> tapered = new HashMap<>();
     Map<Double, JointLine> cut = new HashMap<>();
     for (Stage above : stages) {
       double t = above.row.t0();
-      for (Stage under : stages) {
-        if (under.row.t1() == t) {
-          boolean isCut = under.row.cutTop();
-          Map<Double, JointLine> lines = isCut ? cut : tapered;
-          JointLine line = lines.get(t);
-          if (line == null) {
-            line = ground.rowLine(t, isCut ? JointKind.CUT : JointKind.TAPERED);
-            lines.put(t, line);
-          }
-          List<Span> visible = Span.common(under.top, above.bottom);
-          above.below.add(new Link(under, ground.rowJointCost(line, visible, isCut)));
+      for (Stage under : endingAt.getOrDefault(t, List.of())) {
+        boolean isCut = under.row.cutTop();
+        Map<Double, JointLine> lines = isCut ? cut : tapered;
+        JointLine line = lines.get(t);
+        if (line == null) {
+          line = ground.rowLine(t, isCut ? JointKind.CUT : JointKind.TAPERED);
+          lines.put(t, line);
         }
+        List<Span> visible = Span.common(under.top, above.bottom);
+        above.below.add(new Link(under, ground.rowJointCost(line, visible, isCut)));
       }
+      List<Stage> ending = endingAt.get(above.row.t1());
+      if (ending == null) {
+        ending = new ArrayList<>();
+        endingAt.put(above.row.t1(), ending);
+      }
+      ending.add(above);
     }
   }
 
@@ -139,32 +145,43 @@ final class RowChain {
       if (best == null) {
         return Optional.empty();
       }
-      boolean proved = true;
-      boolean full = false;
-      for (Chain c = best; c != null; c = c.below) {
-        if (c.endsWithWildcard()) {
-          proved = false;
-          full |= c.stage.isFull();
-        }
-      }
-      if (proved) {
+      List<Stage> open = open(best);
+      if (open.isEmpty()) {
         return Optional.of(plan(best, true));
       }
-      if (full) {
-        for (Stage stage : stages) {
-          if (stage.listed.isEmpty()) {
-            stage.listMore();
-          }
-        }
-        sweep(false);
-        return Optional.of(plan(cheapest(), false));
+      boolean full = false;
+      for (Stage stage : open) {
+        full |= stage.size >= LONGEST_LIST;
       }
-      for (Chain c = best; c != null; c = c.below) {
-        if (c.endsWithWildcard()) {
-          c.stage.listMore();
-        }
+      if (full) {
+        return Optional.of(unproved());
+      }
+      for (Stage stage : open) {
+        stage.listMore();
       }
     }
+  }
+
+  /** The rows whose wildcard a chain uses. */
+  private static List<Stage> open(Chain chain) {
+    List<Stage> open = new ArrayList<>();
+    for (Chain c = chain; c != null; c = c.below) {
+      if (c.endsWithWildcard()) {
+        open.add(c.stage);
+      }
+    }
+    return open;
+  }
+
+  /** The cheapest chain of listed ways. */
+  private Plan unproved() {
+    for (Stage stage : stages) {
+      if (stage.size == 0) {
+        stage.listMore();
+      }
+    }
+    sweep(false);
+    return plan(cheapest(), false);
   }
 
   private void sweep(boolean wildcards) {

@@ -44,32 +44,27 @@ final class RowEdges {
   /** All rows that lie on some chain of rows from side to side, by their lower edge. */
   List<Row> rows() {
     int n = edges.length;
-    boolean[][] may = new boolean[n][n];
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n && edges[j] - edges[i] <= widest + FIT; j++) {
-        may[i][j] = allowed(i, j) && keepsFixed(edges[i], edges[j]);
-      }
-    }
+    List<int[]> pairs = new ArrayList<>();
     boolean[] fromFirst = new boolean[n];
-    boolean[] toLast = new boolean[n];
     fromFirst[0] = true;
-    toLast[n - 1] = true;
     for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
-        fromFirst[j] |= fromFirst[i] && may[i][j];
+      for (int j = i + 1; fromFirst[i] && j < n && edges[j] - edges[i] <= widest + FIT; j++) {
+        if (allowed(i, j) && keepsFixed(edges[i], edges[j])) {
+          pairs.add(new int[] {i, j});
+          fromFirst[j] = true;
+        }
       }
     }
-    for (int i = n - 1; i >= 0; i--) {
-      for (int j = i + 1; j < n; j++) {
-        toLast[i] |= toLast[j] && may[i][j];
-      }
+    boolean[] toLast = new boolean[n];
+    toLast[n - 1] = true;
+    for (int k = pairs.size() - 1; k >= 0; k--) {
+      int[] pair = pairs.get(k);
+      toLast[pair[0]] |= toLast[pair[1]];
     }
     List<Row> rows = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
-        if (may[i][j] && fromFirst[i] && toLast[j]) {
-          rows.add(row(i, j));
-        }
+    for (int[] pair : pairs) {
+      if (toLast[pair[1]]) {
+        rows.add(row(pair[0], pair[1]));
       }
     }
     return rows;

@@ -35,10 +35,10 @@ final class RowPatterns {
     }
   }
 
-  /** A way to cut the row up to a node; it ends with a piece, save at the row's start. */
-  private record Path(Cost cost, Path before, Piece piece, Node end) {
-    Path endedAt(Node node) {
-      return new Path(cost.plus(node.cost), before, piece, node);
+  /** A way to cut the row up to a node: its last board and the way before that, if any. */
+  private record Path(Cost cost, Path before, Node from, Node to, BoardSize board) {
+    Path withJoint() {
+      return new Path(cost.plus(to.cost), before, from, to, board);
     }
   }
 
@@ -92,7 +92,7 @@ final class RowPatterns {
   }
 
   private Path[] ways(int k) {
-    Path[] start = {new Path(new Cost(row.faults(), 0, 0, 0, 0), null, null, null)};
+    Path[] start = {new Path(new Cost(row.faults(), 0, 0, 0, 0), null, null, null, null)};
     Path[][] best = new Path[nodes.length][];
     Path[] last = start;
     int first = 0;
@@ -112,30 +112,31 @@ final class RowPatterns {
   }
 
   /**
-   * The cheapest paths to a node; of equal ones those with the longest last board come first, so
-   * that the longest board stays at the start of the run.
+   * The {@code k} cheapest paths to a node; of equal ones those with the longest last board come
+   * first, so that the longest board stays at the start of the run.
    *
    * @param first node from which a board reaches this one
    */
   private Path[] merge(Path[][] best, int first, int j, int k) {
     Path[] kept = new Path[k];
     int n = 0;
+    Node to = nodes[j];
     for (int i = first; i < j; i++) {
-      Piece piece = null;
-      Cost step = null;
+      Node from = nodes[i];
+      BoardSize board = null;
+      Cost piece = null;
       for (Path before : best[i]) {
         if (n == k && before.cost.showsMoreThan(kept[k - 1].cost)) {
           break;
         }
-        if (step == null) {
-          piece = piece(i, j);
-          if (piece == null) {
+        if (board == null) {
+          board = ground.stockFor(row, stock, to.run, from.s, to.s);
+          if (board == null) {
             break;
           }
-          double area = nodes[j].area - nodes[i].area;
-          step = ground.pieceCost(piece.stock(), area, piece.to() - piece.from(), nodes[j].run);
+          piece = ground.pieceCost(board, to.area - from.area, to.s - from.s, to.run);
         }
-        Cost cost = before.cost.plus(step);
+        Cost cost = before.cost.plus(piece);
         int rank = n;
         while (rank > 0 && cost.compareTo(kept[rank - 1].cost) < 0) {
           rank--;
@@ -145,35 +146,27 @@ final class RowPatterns {
         }
         n = Math.min(n + 1, k);
         System.arraycopy(kept, rank, kept, rank + 1, n - 1 - rank);
-        kept[rank] = new Path(cost, before, piece, null);
+        kept[rank] = new Path(cost, before, from, to, board);
       }
     }
     Path[] out = Arrays.copyOf(kept, n);
     for (int rank = 0; rank < n; rank++) {
-      out[rank] = out[rank].endedAt(nodes[j]);
+      out[rank] = out[rank].withJoint();
     }
     return out;
-  }
-
-  /** The piece between two nodes, null when no board covers it or it would cut a fixed one. */
-  private Piece piece(int i, int j) {
-    double from = nodes[i].s;
-    double to = nodes[j].s;
-    BoardSize board = ground.stockFor(row, stock, nodes[j].run, from, to);
-    return board == null ? null : new Piece(nodes[j].index, from, to, board);
   }
 
   private Pattern pattern(Path way) {
     List<Piece> pieces = new ArrayList<>();
     BitSet near = new BitSet(ground.places.length);
     BitSet down = new BitSet(ground.places.length);
-    for (Path p = way; p.piece != null; p = p.before) {
-      pieces.add(p.piece);
-      if (p.end.up) {
-        ground.markNear(near, p.end.place);
+    for (Path p = way; p.board != null; p = p.before) {
+      pieces.add(new Piece(p.to.index, p.from.s, p.to.s, p.board));
+      if (p.to.up) {
+        ground.markNear(near, p.to.place);
       }
-      if (p.end.down) {
-        down.set(p.end.place);
+      if (p.to.down) {
+        down.set(p.to.place);
       }
     }
     Collections.reverse(pieces);

@@ -244,6 +244,9 @@ final class Run implements Comparable<Run> {
 
     /** Stretches that touch, made one; in order. */
     static List<Span> joined(List<Span> spans) {
+      if (spans.size() < 2) {
+        return spans;
+      }
       List<Span> sorted = new ArrayList<>(spans);
       Collections.sort(sorted);
       List<Span> out = new ArrayList<>();
