@@ -269,6 +269,16 @@ final class Exchange {
     return k < 0 ? 0 : patchFactors[patch][k];
   }
 
+  /** Groups that send a group light, ascending. */
+  int[] neighbours(int group) {
+    return neighbours[group];
+  }
+
+  /** Factors to the neighbours of a group from one of its patches, or from all of it for -1. */
+  float[] factors(int group, int patch) {
+    return patch < 0 ? groupFactors[group] : patchFactors[patch];
+  }
+
   /**
    * Turns direct illuminances into total illuminances, in place, for many sources at once.
    *

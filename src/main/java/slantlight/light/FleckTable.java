@@ -15,7 +15,7 @@ final class FleckTable {
   /**
    * A bundle of suns on one surface, all in few arrays: many points read it again and again.
    *
-   * @param patch on which some of the suns shine, ascending
+   * @param patch on which some of the suns shine, ascending, then groups
    * @param partsFrom by place in {@code patch}: where its parts begin in {@code part}; the number
    *     of parts at the end
    * @param part parts on which some of the suns shine, ascending for each patch
@@ -68,7 +68,7 @@ final class FleckTable {
     this.flecks = flecks;
     this.suns = suns;
     known = new AtomicReferenceArray<>(flecks.surfaces() * suns.bundles());
-    gathered = new AtomicReferenceArray<>(flecks.patches());
+    gathered = new AtomicReferenceArray<>(flecks.areas());
     int n = suns.size();
     nodes = new int[n][4];
     weights = new float[n][4];
@@ -85,8 +85,8 @@ final class FleckTable {
     return flecks.surface(patch);
   }
 
-  int patches() {
-    return flecks.patches();
+  int areas() {
+    return flecks.areas();
   }
 
   int parts(int patch) {
@@ -203,13 +203,19 @@ final class FleckTable {
   /** Lays what suns throw on the patches of a surface. */
   private Lit lay(int surface, List<List<Thrown>> thrown) {
     Packing out = new Packing(thrown.size());
-    for (int patch : flecks.of(surface)) {
-      Coverage own = flecks.own(patch);
-      SunFlecks.Fleck[] found = new SunFlecks.Fleck[thrown.size()];
-      for (int i = 0; i < found.length; i++) {
-        found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patch, own, thrown.get(i));
+    int[] patches = flecks.of(surface);
+    SunFlecks.Fleck[][] found = new SunFlecks.Fleck[patches.length][thrown.size()];
+    for (int k = 0; k < patches.length; k++) {
+      Coverage own = flecks.own(patches[k]);
+      for (int i = 0; i < thrown.size(); i++) {
+        if (!thrown.get(i).isEmpty()) {
+          found[k][i] = flecks.fleck(patches[k], own, thrown.get(i));
+        }
       }
-      out.add(patch, found);
+      out.add(patches[k], found[k]);
+    }
+    for (int group : flecks.groupsOf(surface)) {
+      out.add(flecks.number(group), flecks.together(group, found));
     }
     return out.packed();
   }

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How flecks of sun on the patches that a sample sees by themselves enter its rows. Their weights
- * lie in few arrays: points are asked for the flecks of thousands of suns.
+ * How flecks of sun on patches, and on groups seen as a whole, enter a sample's rows once bounced.
+ * Their weights lie in few arrays: points are asked for the flecks of thousands of suns.
  */
 final class NearFlecks {
   private final int rows;
@@ -14,7 +14,7 @@ final class NearFlecks {
   /** Surfaces on which they lie. */
   private final int[] surfaces;
 
-  /** By patch: its entry, or -1. */
+  /** By patch or group: its entry, or -1. */
   private final short[] entry;
 
   /** By entry: first factor of the patch as a whole, or -1. */
@@ -37,7 +37,7 @@ final class NearFlecks {
 
   private NearFlecks(Gathering from, int[] node, float[] atNodes) {
     rows = from.rows;
-    surfaces = from.list.stream().mapToInt(e -> from.table.surface(e.patch)).distinct().toArray();
+    surfaces = from.list.stream().mapToInt(e -> from.table.surface(e.area)).distinct().toArray();
     entry = from.entry;
     whole = new int[from.list.size()];
     partsFrom = new int[whole.length];
@@ -69,8 +69,8 @@ final class NearFlecks {
   }
 
   /** None. */
-  static NearFlecks none(FleckTable table) {
-    return new Gathering(0, table).finish(new float[0][], 0);
+  static NearFlecks none(RoomLight rooms) {
+    return new Gathering(0, rooms.flecks(), rooms).finish(new float[0][], 0);
   }
 
   /**
@@ -134,63 +134,107 @@ final class NearFlecks {
     return n / 2;
   }
 
-  /** Weights of one patch: as a whole and by part, null where there are none. */
+  /**
+   * Weights of one patch or group: as a whole, and by part. Null where there are none.
+   *
+   * <p>{@code later} is the weight of what it sends by way of others: bounced light has it already
+   * for the suns of the grid.
+   */
   private static final class Entry {
-    private final int patch;
+    private final int area;
     private final float[][] byPart;
     private float[] whole;
+    private float[] later;
 
-    private Entry(int patch, int parts) {
-      this.patch = patch;
+    private Entry(int area, int parts) {
+      this.area = area;
       byPart = new float[parts][];
     }
   }
 
-  /** Gathers the weights of a sample's patches. */
+  /** Gathers the weights of what a sample sees. */
   static final class Gathering {
     private final int rows;
+    private final SunFlecks flecks;
     private final FleckTable table;
+    private final RoomLight rooms;
     private final short[] entry;
     private final List<Entry> list = new ArrayList<>();
 
-    /**
-     * @param table flecks of the suns of the grid
-     */
-    Gathering(int rows, FleckTable table) {
+    /** The patch or group that was added last, and its weights so far. */
+    private int group = -1;
+
+    private int patch = -1;
+    private final float[] weights;
+
+    Gathering(int rows, SunFlecks flecks, RoomLight rooms) {
       this.rows = rows;
-      this.table = table;
-      entry = new short[table.patches()];
+      this.flecks = flecks;
+      this.rooms = rooms;
+      table = flecks.atNodes();
+      weights = new float[rows];
+      entry = new short[table.areas()];
       Arrays.fill(entry, (short) -1);
     }
 
     /**
-     * Adds a piece of a patch.
+     * Adds a piece of a patch, or a group.
      *
-     * @param parts the parts that it covers; null when it is all of the patch
+     * @param of the patch, or -1 for the group as a whole
+     * @param box bounds of the piece; null for all of the patch
      * @param byRow the receiver's weights of its direction
      * @param light multiplies them
      */
-    void add(int patch, int[] parts, double[] byRow, double light) {
-      if (entry[patch] < 0) {
-        entry[patch] = (short) list.size();
-        list.add(new Entry(patch, table.parts(patch)));
+    void add(int in, int of, double[] box, double[] byRow, double light) {
+      if (in != group || of != patch) {
+        passOn();
+        group = in;
+        patch = of;
       }
-      Entry e = list.get(entry[patch]);
-      if (parts == null) {
-        e.whole = added(e.whole, byRow, light);
+      addTo(weights, byRow, light);
+      if (!rooms.mayShine(in, of)) {
         return;
       }
+      Entry e = entry(of < 0 ? flecks.number(in) : of);
+      if (box == null) {
+        e.whole = e.whole == null ? new float[rows] : e.whole;
+        addTo(e.whole, byRow, light);
+        return;
+      }
+      int[] parts = flecks.covered(of, box);
       for (int q : parts) {
-        e.byPart[q] = added(e.byPart[q], byRow, light / parts.length);
+        e.byPart[q] = e.byPart[q] == null ? new float[rows] : e.byPart[q];
+        addTo(e.byPart[q], byRow, light / parts.length);
       }
     }
 
-    private float[] added(float[] sums, double[] byRow, double light) {
-      float[] out = sums == null ? new float[rows] : sums;
+    private void addTo(float[] sums, double[] byRow, double light) {
       for (int r = 0; r < rows; r++) {
-        out[r] += (float) (byRow[r] * light);
+        sums[r] += (float) (byRow[r] * light);
       }
-      return out;
+    }
+
+    private Entry entry(int area) {
+      if (entry[area] < 0) {
+        entry[area] = (short) list.size();
+        list.add(new Entry(area, table.parts(area)));
+      }
+      return list.get(entry[area]);
+    }
+
+    /** Notes what the patch added last passes on from flecks on groups. */
+    private void passOn() {
+      if (group >= 0) {
+        rooms.onceBounced(
+            group,
+            patch,
+            (from, share) -> {
+              Entry e = entry(flecks.number(from));
+              e.later = e.later == null ? new float[rows] : e.later;
+              Product.add(e.later, share, weights);
+            });
+        Arrays.fill(weights, 0);
+      }
     }
 
     /**
@@ -200,10 +244,23 @@ final class NearFlecks {
      * @param firstSun column of the first sun of the grid
      */
     NearFlecks finish(float[][] out, int firstSun) {
+      passOn();
       int nodes = table.suns().size();
-      float[][] flecks = new float[rows][nodes];
+      float[][] sums = new float[rows][nodes];
       for (Entry e : list) {
-        addTo(flecks, e);
+        addTo(sums, e.area, terms(e));
+      }
+      for (int r = 0; r < rows; r++) {
+        for (int k = 0; k < nodes; k++) {
+          out[r][firstSun + k] += sums[r][k];
+        }
+      }
+      for (Entry e : list) {
+        if (e.later != null) {
+          addTo(sums, e.area, new float[][] {e.later});
+          e.whole = e.whole == null ? new float[rows] : e.whole;
+          Product.add(e.whole, 1, e.later);
+        }
       }
       int[] node = new int[nodes];
       float[] all = new float[nodes * rows];
@@ -211,38 +268,44 @@ final class NearFlecks {
       for (int k = 0; k < nodes; k++) {
         node[k] = -1;
         for (int r = 0; r < rows; r++) {
-          out[r][firstSun + k] += flecks[r][k];
-          all[count * rows + r] = flecks[r][k];
-          node[k] = flecks[r][k] == 0 ? node[k] : count;
+          all[count * rows + r] = sums[r][k];
+          node[k] = sums[r][k] == 0 ? node[k] : count;
         }
         count += node[k] < 0 ? 0 : 1;
       }
       return new NearFlecks(this, node, Arrays.copyOf(all, count * rows));
     }
 
-    private void addTo(float[][] flecks, Entry e) {
-      FleckTable.Gathered lit = table.all(e.patch);
+    /** Weights of an area as a whole, then by part. */
+    private static float[][] terms(Entry e) {
+      float[][] out = new float[1 + e.byPart.length][];
+      out[0] = e.whole;
+      System.arraycopy(e.byPart, 0, out, 1, e.byPart.length);
+      return out;
+    }
+
+    private void addTo(float[][] out, int area, float[][] weights) {
+      FleckTable.Gathered lit = table.all(area);
       int[] sun = lit.sun();
       if (sun.length == 0) {
         return;
       }
-      float[][] terms = new float[1 + e.byPart.length][];
-      float[] factors = new float[terms.length * rows];
-      int[] start = new int[terms.length];
+      float[][] terms = new float[weights.length][];
+      float[] factors = new float[weights.length * rows];
+      int[] start = new int[weights.length];
       int count = 0;
-      for (int t = 0; t < terms.length; t++) {
-        float[] own = t == 0 ? e.whole : e.byPart[t - 1];
-        if (own != null) {
+      for (int t = 0; t < weights.length; t++) {
+        if (weights[t] != null) {
           terms[count] = t == 0 ? lit.mean() : lit.parts()[t - 1];
           start[count] = count * rows;
-          System.arraycopy(own, 0, factors, count++ * rows, rows);
+          System.arraycopy(weights[t], 0, factors, count++ * rows, rows);
         }
       }
       float[][] sums = new float[rows][sun.length];
       Product.add(sums, rows, terms, count, factors, start, sun.length);
       for (int r = 0; r < rows; r++) {
         for (int i = 0; i < sun.length; i++) {
-          flecks[r][sun[i]] += sums[r][i];
+          out[r][sun[i]] += sums[r][i];
         }
       }
     }

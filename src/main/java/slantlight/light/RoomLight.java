@@ -31,7 +31,7 @@ final class RoomLight {
    */
   private final float[][] light;
 
-  /** Total illuminance by group and column, its mean over the group's area. */
+  /** The same by group, its mean over the group's area. */
   private final float[][] groupLight;
 
   /** Direct illuminance by patch and column, lx per unit source. */
@@ -113,17 +113,17 @@ final class RoomLight {
     return new RoomLight(this, repainted, exchange.on(repainted));
   }
 
-  /** Adds all bounces to {@link #light} and takes the beam off; the mean before over each group. */
+  /** Adds all bounces to {@link #light} and takes the beam off; the mean over each group. */
   private float[][] bounced() {
     exchange.solve(light);
-    float[][] means = new float[mesh.groups][];
-    Workers.each(mesh.groups, g -> means[g] = mean(g, light));
     int first = columns.sun(Columns.INSIDE);
     for (int i = 0; i < light.length; i++) {
       for (int k = 0; beams[i] != null && k < beams[i].length; k++) {
         light[i][first + k] = Math.max(0, light[i][first + k] - beams[i][k]);
       }
     }
+    float[][] means = new float[mesh.groups][];
+    Workers.each(mesh.groups, g -> means[g] = mean(g, light));
     return means;
   }
 
@@ -202,11 +202,30 @@ final class RoomLight {
   }
 
   /**
-   * Illuminance by column of a patch, the sun's beam on it left out, or of a whole group when the
-   * patch is -1, the beam included.
+   * Illuminance by column of a patch, or of a whole group when the patch is -1; the sun's beam on
+   * it left out.
    */
   float[] response(int group, int patch) {
     return patch < 0 ? groupLight[group] : light[patch];
+  }
+
+  /**
+   * Tells what of the sun's beam on groups comes to a patch, or to a group when the patch is -1,
+   * bounced once.
+   */
+  void onceBounced(int group, int patch, FromGroup to) {
+    int[] neighbours = exchange.neighbours(group);
+    float[] factors = exchange.factors(group, patch);
+    for (int k = 0; k < neighbours.length; k++) {
+      if (factors[k] > 0 && mayShine(neighbours[k], -1)) {
+        to.share(neighbours[k], (float) (factors[k] * reflectance(neighbours[k])));
+      }
+    }
+  }
+
+  /** Hears by how much the mean illuminance of a group adds to that of something else. */
+  interface FromGroup {
+    void share(int group, float share);
   }
 
   /** Where the sun's beam lies on the patches. */
@@ -214,9 +233,13 @@ final class RoomLight {
     return flecks;
   }
 
-  /** False when the sun's beam never comes to a patch. */
-  boolean mayShine(int patch) {
-    return shines[patch];
+  /** False when the sun's beam never comes to a patch, or to a group when the patch is -1. */
+  boolean mayShine(int group, int patch) {
+    boolean may = patch >= 0 && shines[patch];
+    for (int p = mesh.groupStart[group]; p < mesh.groupStart[group + 1] && patch < 0; p++) {
+      may |= shines[p];
+    }
+    return may;
   }
 
   double reflectance(int group) {

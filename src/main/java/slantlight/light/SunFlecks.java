@@ -46,6 +46,9 @@ final class SunFlecks {
   /** By surface: its patches. */
   private final int[][] patchesOf;
 
+  /** By surface: its groups. */
+  private final int[][] groupsOf;
+
   private final AtomicReferenceArray<Landing> landings;
 
   private final Map<Suns, FleckTable> tables =
@@ -81,12 +84,30 @@ final class SunFlecks {
         of.stream()
             .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
+    groupsOf =
+        IntStream.range(0, surfaces)
+            .mapToObj(
+                s ->
+                    IntStream.range(0, mesh.groups)
+                        .filter(g -> mesh.patches.get(mesh.groupStart[g]).surface() == s)
+                        .toArray())
+            .toArray(int[][]::new);
     landings = new AtomicReferenceArray<>(patchesOf.length);
     atNodes = new FleckTable(this, Suns.of(grid.nodes()));
   }
 
   int patches() {
     return mesh.patches.size();
+  }
+
+  /** Number of a group as a whole: those of the groups follow those of the patches. */
+  int number(int group) {
+    return patches() + group;
+  }
+
+  /** How many patches and groups. */
+  int areas() {
+    return patches() + mesh.groups;
   }
 
   int surfaces() {
@@ -98,7 +119,14 @@ final class SunFlecks {
     return patchesOf[surface];
   }
 
-  int surface(int patch) {
+  /** The groups of a surface. */
+  int[] groupsOf(int surface) {
+    return groupsOf[surface];
+  }
+
+  /** Surface of a patch or a group. */
+  int surface(int area) {
+    int patch = area < patches() ? area : mesh.groupStart[area - patches()];
     return mesh.patches.get(patch).surface();
   }
 
@@ -106,9 +134,9 @@ final class SunFlecks {
     return grid;
   }
 
-  /** Parts of a patch. */
-  int parts(int patch) {
-    return side(patch) * side(patch);
+  /** Parts of a patch; of a group none. */
+  int parts(int area) {
+    return area < patches() ? side(area) * side(area) : 0;
   }
 
   /** Parts along a side of a patch. */
@@ -141,7 +169,7 @@ final class SunFlecks {
   /**
    * A sun's beam on one patch, for unit normal illuminance.
    *
-   * @param parts illuminance by part, along u first
+   * @param parts illuminance by part, along u first; none for a group
    * @param mean of the patch
    */
   record Fleck(float[] parts, float mean) {}
@@ -250,6 +278,26 @@ final class SunFlecks {
       }
     }
     return parts == null ? null : new Fleck(parts, mean(own, parts));
+  }
+
+  /**
+   * Flecks of some suns on a group as a whole.
+   *
+   * @param found by patch of the group's surface, then sun
+   */
+  Fleck[] together(int group, Fleck[][] found) {
+    int first = patchesOf[surface(number(group))][0];
+    Fleck[] out = new Fleck[found[0].length];
+    for (int i = 0; i < out.length; i++) {
+      float mean = 0;
+      for (int p = mesh.groupStart[group]; p < mesh.groupStart[group + 1]; p++) {
+        Fleck fleck = found[p - first][i];
+        double share = mesh.patches.get(p).area() / mesh.groupArea[group];
+        mean += fleck == null ? 0 : (float) (share * fleck.mean());
+      }
+      out[i] = mean == 0 ? null : new Fleck(new float[0], mean);
+    }
+    return out;
   }
 
   private static void add(double[] ring, Patch patch, Coverage lit) {

@@ -137,7 +137,7 @@ public final class Transport implements LightModel {
   float[] luminances(OutsideCell cell, List<LightState> states) {
     float[][] response = {cell.response(columns)};
     float[][] out = new float[1][states.size()];
-    NearFlecks none = NearFlecks.none(rooms.flecks().atNodes());
+    NearFlecks none = NearFlecks.none(rooms);
     Coefficients.Sample[] only = {Coefficients.Sample.of(response, none, columns)};
     Basis one = new Coefficients(columns, rooms.flecks(), only);
     one.evaluate(0, one.block(states), out);
@@ -346,7 +346,7 @@ public final class Transport implements LightModel {
     exposure.addTo(out, columns);
     SunFlecks flecks = rooms.flecks();
     BouncedRows bounced = new BouncedRows(out);
-    NearFlecks.Gathering near = new NearFlecks.Gathering(out.length, flecks.atNodes());
+    NearFlecks.Gathering near = new NearFlecks.Gathering(out.length, flecks, rooms);
     bounce.at(
         room,
         f.origin(),
@@ -358,10 +358,7 @@ public final class Transport implements LightModel {
           weigh(kernel, f, dx, dy, dz, w);
           double k = weight * rooms.reflectance(group) / Math.PI;
           bounced.add(rooms.response(group, patch), w, k);
-          if (patch >= 0 && rooms.mayShine(patch)) {
-            int[] parts = box == null ? null : flecks.covered(patch, box);
-            near.add(patch, parts, w, k);
-          }
+          near.add(group, patch, box, w, k);
         });
     bounced.finish();
     return Coefficients.Sample.of(out, near.finish(out, columns.sun(Columns.INSIDE)), columns);

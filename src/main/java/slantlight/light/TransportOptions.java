@@ -19,7 +19,7 @@ public record TransportOptions(
     double sunEdge,
     int maxPatches) {
   /** Fine enough for scoring. */
-  public static final TransportOptions DEFAULT = new TransportOptions(0.4, 3, 0.12, 5, 0.15, 4000);
+  public static final TransportOptions DEFAULT = new TransportOptions(0.3, 3, 0.12, 5, 0.15, 4000);
 
   public TransportOptions {
     if (!(patchEdge > 0 && groupSide > 0 && coneAngle > 0.005 && sunEdge > 0 && maxPatches > 0)) {

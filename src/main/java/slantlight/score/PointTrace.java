@@ -147,10 +147,47 @@ final class PointTrace {
    * that is out of the question; elsewhere its probes do, flecks where they are.
    */
   private void probe(int run, RunBounds bounds, float[] own) {
-    Arrays.fill(promising, menu.corners(run) == 0);
-    for (int corner = 0; corner < menu.corners(run); corner++) {
-      askCorner(run, corner, bounds, own);
+    int corners = menu.corners(run);
+    Arrays.fill(promising, false);
+    int from = promising.length;
+    int to = 0;
+    for (int eye = 0; eye < promising.length; eye++) {
+      if (mayExceed(run, eye, bounds, own)) {
+        from = Math.min(from, eye);
+        to = eye + 1;
+      }
     }
+    for (int corner = 0; corner < corners && from < to; corner++) {
+      kitchen.corner(menu, run, corner, cornerRows);
+      for (int eye = from; eye < to; eye++) {
+        promising[eye] |= mayExceed(run, eye, bounds, own) && cornerExceeds(eye, own);
+      }
+    }
+    if (corners == 0) {
+      Arrays.fill(promising, true);
+    } else {
+      askProbes(run, own);
+    }
+  }
+
+  /** False when the bound of a run rules out that it shows an eye more than is known. */
+  private static boolean mayExceed(int run, int eye, RunBounds bounds, float[] own) {
+    for (int level = 0; level < 3; level++) {
+      if (!(FAR_MARGIN * bounds.most(run, eye, level) <= own[level])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean cornerExceeds(int eye, float[] own) {
+    float luminance = optics.luminance(eye, cornerRows);
+    float tilt = optics.change(eye, cornerRows) / luminance;
+    return exceeds(eye, luminance, tilt, optics.contrast(eye, cornerRows), FAR_MARGIN, own);
+  }
+
+  /** Keeps promising those eyes to which a probe shows enough. */
+  private void askProbes(int run, float[] own) {
     int from = 0;
     int to = promising.length;
     while (from < to && !promising[from]) {
@@ -159,37 +196,15 @@ final class PointTrace {
     while (to > from && !promising[to - 1]) {
       to--;
     }
-    if (from < to && menu.corners(run) > 0) {
-      askProbes(run, from, to, own);
+    if (from == to) {
+      return;
     }
-  }
-
-  private void askCorner(int run, int corner, RunBounds bounds, float[] own) {
-    boolean cooked = false;
-    for (int eye = 0; eye < promising.length; eye++) {
-      int e = eye;
-      if (!promising[e] && reaches(level -> bounds.most(run, e, level), FAR_MARGIN, own)) {
-        if (!cooked) {
-          kitchen.corner(menu, run, corner, cornerRows);
-          cooked = true;
-        }
-        float luminance = optics.luminance(e, cornerRows);
-        float tilt = optics.change(e, cornerRows) / luminance;
-        float step = optics.contrast(e, cornerRows);
-        promising[e] = exceeds(e, luminance, tilt, step, FAR_MARGIN, own);
-      }
-    }
-  }
-
-  /** Keeps promising those of some eyes to which a probe shows enough. */
-  private void askProbes(int run, int from, int to, float[] own) {
-    int size = menu.probed(run) - menu.start(run);
     int first = kernel.row(from, 0);
     int end = kernel.row(to, 0);
     kitchen.cook(menu, menu.start(run), menu.probed(run), rows, first, end);
     kitchen.sharpenProbes(menu, run, rows, first, end);
     for (int eye = from; eye < to; eye++) {
-      promising[eye] &= probesExceed(eye, size, own);
+      promising[eye] = promising[eye] && probesExceed(eye, menu.probed(run) - menu.start(run), own);
     }
   }
 
@@ -205,26 +220,15 @@ final class PointTrace {
     return false;
   }
 
-  /** Showing by level index. */
-  private interface ByLevel {
-    float at(int level);
-  }
-
-  /** True when a showing, with a margin, is more than is known of the point at some level. */
-  private static boolean reaches(ByLevel showing, float margin, float[] own) {
-    for (int level = 0; level < 3; level++) {
-      if (!(margin * showing.at(level) <= own[level])) {
+  /** True when an eye is shown more than is known by a light, with a margin. */
+  private boolean exceeds(
+      int eye, float luminance, float tilt, float step, float margin, float[] own) {
+    for (int level = 0; level < 3 && luminance > DARK; level++) {
+      if (!(margin * pooled(eye, level, tilt, step, luminance) <= own[level])) {
         return true;
       }
     }
     return false;
-  }
-
-  /** True when an eye is shown more than is known by a light, with a margin. */
-  private boolean exceeds(
-      int eye, float luminance, float tilt, float step, float margin, float[] own) {
-    return luminance > DARK
-        && reaches(level -> pooled(eye, level, tilt, step, luminance), margin, own);
   }
 
   private float pooled(int eye, int level, float tilt, float step, float luminance) {

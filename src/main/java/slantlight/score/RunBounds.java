@@ -21,6 +21,9 @@ final class RunBounds {
   private final float[] step;
   private final float[] brightest;
 
+  /** By level index, then run and eye. */
+  private final float[][] most;
+
   RunBounds(PointOptics optics, Ingredients.Kitchen kitchen, Ingredients.Menu menu) {
     this.optics = optics;
     eyes = optics.eyes();
@@ -41,6 +44,12 @@ final class RunBounds {
         tilt[eyes * run + eye] = Float.POSITIVE_INFINITY;
       }
     }
+    most = new float[3][tilt.length];
+    for (int level = 0; level < 3; level++) {
+      for (int i = 0; i < tilt.length; i++) {
+        most[level][i] = most(i % eyes, level, tilt[i], step[i], brightest[i]);
+      }
+    }
   }
 
   private void widen(int run, int eye, float[] rows) {
@@ -59,8 +68,7 @@ final class RunBounds {
 
   /** Most that a run can show an eye at a level index (0 = level 3); infinite where unknown. */
   float most(int run, int eye, int level) {
-    int i = eyes * run + eye;
-    return most(eye, level, tilt[i], step[i], brightest[i]);
+    return most[level][eyes * run + eye];
   }
 
   private float most(int eye, int level, float tilt, float step, float brightest) {

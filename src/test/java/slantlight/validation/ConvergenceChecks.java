@@ -32,7 +32,7 @@ final class ConvergenceChecks {
   /** Change of any surface that docs/model.md states for the default mesh. */
   private static final double ANY_SURFACE = 0.1;
 
-  private static final String MESH = "patches halved, 0.4 to 0.2 m";
+  private static final String MESH = "patches halved, 0.3 to 0.15 m";
   private static final String GROUPS = "later bounces between patches, not groups of nine";
   private static final String TIMES = "time steps halved, 10 to 5 minutes, every day";
   private static final String POINTS = "followed points of joints twice as close, 0.5 to 0.25 m";
@@ -65,7 +65,7 @@ final class ConvergenceChecks {
                 "demo scene one-room",
                 Rooms.scene("one-room"),
                 List.of("living/wall-north", "living/wall-east", "living/ceiling"),
-                Map.of(MESH, 0.05, GROUPS, 0.05, POINTS, 0.1)),
+                Map.of(POINTS, 0.1)),
             new Room(
                 "bedroom of the lake house, alone",
                 Rooms.scene("lake-house").alone("bedroom"),
