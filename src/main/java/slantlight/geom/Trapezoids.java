@@ -22,7 +22,8 @@ final class Trapezoids {
   }
 
   private record Open(Edge left, Edge right, double from) {
-    double[] upTo(double y) {
+    /** Adds it up to a height, unless its edges lie on each other. */
+    void upTo(double y, List<double[]> pieces) {
       double[] ring = {left.at(from), from, right.at(from), from, right.at(y), y, left.at(y), y};
       double[] out = new double[8];
       int n = 0;
@@ -33,7 +34,9 @@ final class Trapezoids {
           out[n++] = ring[i + 1];
         }
       }
-      return Arrays.copyOf(out, n);
+      if (n >= 6) {
+        pieces.add(Arrays.copyOf(out, n));
+      }
     }
   }
 
@@ -70,7 +73,7 @@ final class Trapezoids {
         open = crossing(edges, low, high, open, out);
       }
     }
-    open.forEach(o -> out.add(o.upTo(heights[heights.length - 1])));
+    open.forEach(o -> o.upTo(heights[heights.length - 1], out));
     return out;
   }
 
@@ -93,7 +96,7 @@ final class Trapezoids {
               .findAny()
               .orElse(new Open(left, right, low)));
     }
-    below.stream().filter(o -> !here.contains(o)).forEach(o -> out.add(o.upTo(low)));
+    below.stream().filter(o -> !here.contains(o)).forEach(o -> o.upTo(low, out));
     return here;
   }
 

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -31,7 +29,8 @@ class CoverageTest {
   void convexOnesCoverWhatTheLibrarySays() {
     Random random = new Random(12);
     for (int i = 0; i < 200; i++) {
-      double[] ring = convex(star(random, 3 + random.nextInt(9), 0.3 + random.nextDouble()));
+      double[] ring =
+          RingsTest.hull(star(random, 3 + random.nextInt(9), 0.3 + random.nextDouble()));
       agree(1 + random.nextInt(8), RingsTest.polygon(ring), ring);
     }
   }
@@ -156,19 +155,6 @@ class CoverageTest {
       ring[2 * i + 1] = 0.9 + r * Math.sin(a);
     }
     return ring;
-  }
-
-  private static double[] convex(double[] ring) {
-    Coordinate[] hull =
-        new ConvexHull(RingsTest.polygon(ring).getCoordinates(), JTS)
-            .getConvexHull()
-            .getCoordinates();
-    double[] out = new double[2 * (hull.length - 1)];
-    for (int i = 0; i + 1 < hull.length; i++) {
-      out[2 * i] = hull[i].x;
-      out[2 * i + 1] = hull[i].y;
-    }
-    return Rings.oriented(out, true);
   }
 
   /** The ring shrunk toward the middle of {@link #star}. */

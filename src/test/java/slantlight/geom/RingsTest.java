@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Rings against the JTS topology library on random polygons. */
 class RingsTest {
-  private static final GeometryFactory JTS = new GeometryFactory();
+  static final GeometryFactory JTS = new GeometryFactory();
 
   @Test
   void pointsLieInsideWhereTheLibrarySaysSo() {
@@ -103,8 +103,131 @@ class RingsTest {
     }
   }
 
+  @Test
+  void hullsLeaveOutRepeatedAndAlignedCorners() {
+    double[] square = {0, 0, 2, 0, 2, 2, 0, 2};
+    assertThat(Rings.hull(new double[] {2, 2, 0, 0, 2, 0, 0, 0, 0, 2, 2, 2, 2, 0, 0, 2}))
+        .containsExactly(square);
+    assertThat(Rings.hull(new double[] {1, 0, 0, 1, 0, 0, 2, 1, 1, 1, 2, 0, 1, 2, 0, 2, 2, 2}))
+        .containsExactly(square);
+    Random random = new Random(5);
+    for (int i = 0; i < 50; i++) {
+      double[] ring = hull(star(random, 3 + random.nextInt(12)));
+      // Again in another order, with points of the edges that round to either side of them.
+      double[] more = new double[3 * ring.length];
+      for (int k = 0; k < ring.length; k += 2) {
+        int next = (k + 2) % ring.length;
+        for (int axis = 0; axis < 2; axis++) {
+          more[k + axis] = ring[k + axis];
+          more[3 * ring.length - 2 - k + axis] = ring[k + axis];
+          more[ring.length + k + axis] = 0.3 * ring[k + axis] + 0.7 * ring[next + axis];
+        }
+      }
+      double[] ours = Rings.hull(more);
+      assertThat(Rings.area(ours)).isCloseTo(Rings.area(ring), within(1e-12));
+      ConvexPieces.makeUp(polygon(ring), List.of(ours));
+    }
+  }
+
+  @Test
+  void whatLiesOutsideAWindowIsTheLibrarysDifference() {
+    Random random = new Random(6);
+    int apart = 0;
+    int across = 0;
+    for (int i = 0; i < 500; i++) {
+      double[] ring = hull(star(random, 3 + random.nextInt(9)));
+      double size = 0.2 + 1.5 * random.nextDouble();
+      double du = 3 * random.nextDouble() - 1.5;
+      double dv = 3 * random.nextDouble() - 1.5;
+      double[] window = placed(hull(star(random, 3 + random.nextInt(9))), size, du, dv);
+      double both = polygon(ring).intersection(polygon(window)).getArea();
+      apart += both == 0 ? 1 : 0;
+      across += both > 0 && both < Rings.area(ring) ? 1 : 0;
+      cut(ring, window);
+    }
+    assertThat(apart).isGreaterThan(50);
+    assertThat(across).isGreaterThan(200);
+  }
+
+  @Test
+  void aWindowRoundTheRingLeavesNothingAndOneWithinItsRim() {
+    Random random = new Random(7);
+    for (int i = 0; i < 100; i++) {
+      double[] ring = hull(star(random, 3 + random.nextInt(9)));
+      assertThat(cut(ring, placed(ring, 1.1, 0, 0))).isEmpty();
+      assertThat(cut(ring, placed(ring, 0.9, 0, 0))).hasSize(ring.length / 2);
+      cut(ring, ring);
+    }
+  }
+
+  @Test
+  void aWindowThatOnlyTouchesTakesNothing() {
+    double[] square = {0, 0, 1, 0, 1, 1, 0, 1};
+    double[][] touching = {
+      {1, 0, 2, 0, 2, 1, 1, 1}, // all of an edge
+      {1, 0.3, 2, 0, 2, 1, 1, 0.6}, // a part of it
+      {1, 1, 2, 1, 2, 2, 1, 2}, // corner to corner
+      {1, 0.5, 2, 0, 2, 1}, // corner to edge
+      {0.5, 1.5, 1.5, 0.5, 1.5, 1.5} // corner to slanted edge
+    };
+    for (double[] window : touching) {
+      cut(square, window);
+      assertThat(polygon(square).touches(polygon(window))).isTrue();
+    }
+  }
+
+  /** A corner cut off by next to nothing, as rounding does it, turns that edge any way. */
+  @Test
+  void anEdgeOfAWindowTooShortForADirectionIsPassedOver() {
+    Random random = new Random(8);
+    for (int i = 0; i < 300; i++) {
+      double[] ring = hull(star(random, 3 + random.nextInt(9)));
+      double[] window = placed(hull(star(random, 3 + random.nextInt(9))), 1, 0.4, -0.3);
+      int k = 2 * random.nextInt(window.length / 2);
+      double azimuth = 2 * Math.PI * random.nextDouble();
+      double[] more = new double[window.length + 2];
+      System.arraycopy(window, 0, more, 0, k);
+      System.arraycopy(window, k, more, k + 2, window.length - k);
+      more[k] = window[k] + 1e-11 * Math.cos(azimuth);
+      more[k + 1] = window[k + 1] + 1e-11 * Math.sin(azimuth);
+      List<double[]> out = new ArrayList<>();
+      Rings.addOutside(ring, more, out);
+      ConvexPieces.makeUp(polygon(ring).difference(polygon(window)), out);
+    }
+  }
+
+  private static List<double[]> cut(double[] ring, double[] window) {
+    List<double[]> out = new ArrayList<>();
+    Rings.addOutside(ring, window, out);
+    ConvexPieces.makeUp(polygon(ring).difference(polygon(window)), out);
+    return out;
+  }
+
+  /** The library's hull, counter-clockwise. */
+  static double[] hull(double[] ring) {
+    Coordinate[] hull =
+        new ConvexHull(polygon(ring).getCoordinates(), JTS).getConvexHull().getCoordinates();
+    double[] out = new double[2 * (hull.length - 1)];
+    for (int i = 0; i + 1 < hull.length; i++) {
+      out[2 * i] = hull[i].x;
+      out[2 * i + 1] = hull[i].y;
+    }
+    return Rings.oriented(out, true);
+  }
+
+  /** A convex ring made larger or smaller about its middle, then moved. */
+  private static double[] placed(double[] ring, double by, double du, double dv) {
+    double[] middle = Rings.middle(ring);
+    double[] out = new double[ring.length];
+    for (int i = 0; i < ring.length; i += 2) {
+      out[i] = middle[0] + by * (ring[i] - middle[0]) + du;
+      out[i + 1] = middle[1] + by * (ring[i + 1] - middle[1]) + dv;
+    }
+    return out;
+  }
+
   /** A simple polygon: corners at growing azimuths round a middle, at random distances. */
-  private static double[] star(Random random, int corners) {
+  static double[] star(Random random, int corners) {
     double[] ring = new double[2 * corners];
     for (int i = 0; i < corners; i++) {
       double a = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / corners;
