@@ -211,8 +211,8 @@ final class Interior {
                     .shades(
                         plane,
                         1,
-                        p -> plane.height(p) - LIFT,
-                        p -> a.height(p.x(), p.y(), p.z()) - LIFT)
+                        p -> plane.height(p) - Shade.CLEAR,
+                        p -> a.height(p.x(), p.y(), p.z()) - Shade.CLEAR)
                     .stream())
         .toArray(Shade[]::new);
   }

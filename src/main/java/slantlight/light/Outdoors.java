@@ -25,9 +25,6 @@ import slantlight.sky.WaterMirror;
 final class Outdoors {
   private static final double FAR = 1e5;
 
-  /** Things nearer to the glass than this, m, are its own wall. */
-  private static final double CLEAR = 1e-6;
-
   /** Reflectance taken for the house's own outer walls, whose paint no scene states. */
   private static final double OUTER_WALL = 0.3;
 
@@ -120,7 +117,8 @@ final class Outdoors {
         .flatMap(
             b ->
                 b
-                    .shades(a.frame, -1, p -> -a.height(p.x(), p.y(), p.z()) - a.reveal - CLEAR)
+                    .shades(
+                        a.frame, -1, p -> -a.height(p.x(), p.y(), p.z()) - a.reveal - Shade.CLEAR)
                     .stream())
         .toArray(Shade[]::new);
   }

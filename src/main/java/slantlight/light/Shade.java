@@ -14,6 +14,9 @@ import slantlight.geom.Vec3;
  * @param solid true when they are of a body, false when they run round a flat face
  */
 record Shade(double[] corners, boolean solid) {
+  /** What lies nearer to a plane than this, m, is taken to lie in it and shades nothing of it. */
+  static final double CLEAR = 1e-6;
+
   /**
    * A face, or the faces of a convex body.
    *

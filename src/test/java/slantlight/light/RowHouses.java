@@ -175,7 +175,7 @@ public final class RowHouses {
         s.joints());
   }
 
-  private static Surface wall(String room, String part, Face face) {
+  static Surface wall(String room, String part, Face face) {
     return surface(room, part, SurfaceKind.WALL, face, 0.7);
   }
 
