@@ -3,9 +3,13 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
@@ -94,6 +98,36 @@ class IngredientsTest {
       }
     }
     assertThat(kinds).containsExactlyInAnyOrder("night", Weather.CLEAR, Weather.OVERCAST);
+  }
+
+  /** A bound on a run is told from its probes, so each state must have one that is much like it. */
+  @Test
+  void runsAreOfAlikeStatesEachCloseToAProbe() {
+    Random random = new Random(41);
+    for (int n : new int[] {1, 2, 3, 4, 5, 6, 7, 63, 64, 65, 500, 2000}) {
+      List<Ingredients.Recipe> asked =
+          Stream.generate(() -> Ingredients.Recipe.only(random.nextInt(4))).limit(n).toList();
+      int[] order = Ingredients.Menu.order(asked);
+      assertThat(IntStream.of(order).sorted().toArray()).isEqualTo(IntStream.range(0, n).toArray());
+      List<Ingredients.Recipe> laid = IntStream.of(order).mapToObj(asked::get).toList();
+      Ingredients.Menu menu = new Ingredients.Menu(laid);
+      for (int run = 0; run < menu.runs(); run++) {
+        int[] states = Arrays.copyOfRange(order, menu.start(run), menu.start(run + 1));
+        assertThat(states).hasSizeBetween(1, Ingredients.Menu.LONGEST);
+        for (int s : states) {
+          assertThat(asked.get(s)).isEqualByComparingTo(asked.get(states[0]));
+        }
+        int[] before = IntStream.of(states).sorted().toArray();
+        int[] places = IntStream.of(states).map(s -> Arrays.binarySearch(before, s)).toArray();
+        int[] probes = Arrays.copyOf(places, menu.probed(run) - menu.start(run));
+        assertThat(probes).hasSizeBetween(1, (states.length + 3) / 4);
+        for (int place : places) {
+          assertThat(IntStream.of(probes).map(p -> Math.abs(p - place)).min().getAsInt())
+              .as("places from %s of %s to a probe", place, states.length)
+              .isLessThan(4);
+        }
+      }
+    }
   }
 
   private static Site onGround(Site s, List<Double> ground) {
