@@ -74,6 +74,21 @@ public final class Rings {
     }
   }
 
+  /** True when all of a box lies within a convex counter-clockwise ring. */
+  public static boolean holds(double[] ring, double[] box) {
+    for (int i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      double ex = ring[i] - ring[j];
+      double ey = ring[i + 1] - ring[j + 1];
+      // Of the box's corners the one farthest to the right of the edge.
+      double x = box[ey > 0 ? 2 : 0] - ring[j];
+      double y = box[ex > 0 ? 1 : 3] - ring[j + 1];
+      if (ex * y < ey * x) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** True when two boxes share more than an edge. */
   public static boolean meet(double[] a, double[] b) {
     return a[0] < b[2] && a[2] > b[0] && a[1] < b[3] && a[3] > b[1];

@@ -274,9 +274,9 @@ final class Exchange {
     return neighbours[group];
   }
 
-  /** Factors to the neighbours of a group from one of its patches, or from all of it for -1. */
-  float[] factors(int group, int patch) {
-    return patch < 0 ? groupFactors[group] : patchFactors[patch];
+  /** Factors from a patch to the neighbours of its group. */
+  float[] factors(int patch) {
+    return patchFactors[patch];
   }
 
   /**

@@ -224,17 +224,16 @@ final class NearFlecks {
 
     /** Notes what the patch added last passes on from flecks on groups. */
     private void passOn() {
-      if (group >= 0) {
-        rooms.onceBounced(
-            group,
-            patch,
-            (from, share) -> {
-              Entry e = entry(flecks.number(from));
-              e.later = e.later == null ? new float[rows] : e.later;
-              Product.add(e.later, share, weights);
-            });
-        Arrays.fill(weights, 0);
+      if (patch >= 0) {
+        RoomLight.Passed from = rooms.passedTo(group);
+        float[] shares = from.shares()[rooms.placeInGroup(group, patch)];
+        for (int k = 0; k < shares.length; k++) {
+          Entry e = entry(flecks.number(from.groups()[k]));
+          e.later = e.later == null ? new float[rows] : e.later;
+          Product.add(e.later, shares[k], weights);
+        }
       }
+      Arrays.fill(weights, 0);
     }
 
     /**

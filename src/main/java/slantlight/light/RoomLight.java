@@ -1,5 +1,6 @@
 package slantlight.light;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -30,6 +31,12 @@ final class RoomLight {
    * is elsewhere by the next sun of the grid.
    */
   private final float[][] light;
+
+  /** Smaller shares of a group's light are left to the mixture. */
+  private static final float FAINT = 0.01f;
+
+  /** By group. */
+  private final Passed[] passed;
 
   /** The same by group, its mean over the group's area. */
   private final float[][] groupLight;
@@ -82,6 +89,7 @@ final class RoomLight {
         });
     progress.at("light bounced inside", 0);
     groupLight = bounced();
+    passed = passed();
     progress.at("light bounced inside", 1);
   }
 
@@ -106,6 +114,7 @@ final class RoomLight {
       light[i] = directLight[i].clone();
     }
     groupLight = bounced();
+    passed = passed();
   }
 
   /** The same light from outside and from lamps on the surfaces of a house in other paint. */
@@ -210,22 +219,48 @@ final class RoomLight {
   }
 
   /**
-   * Tells what of the sun's beam on groups comes to a patch, or to a group when the patch is -1,
-   * bounced once.
+   * What of the sun's beam on groups comes to the patches of a group, bounced once.
+   *
+   * @param groups on which the sun may shine and that may send a patch a share to speak of
+   * @param shares by patch of the group, then place in {@code groups}: of the mean illuminance
    */
-  void onceBounced(int group, int patch, FromGroup to) {
-    int[] neighbours = exchange.neighbours(group);
-    float[] factors = exchange.factors(group, patch);
-    for (int k = 0; k < neighbours.length; k++) {
-      if (factors[k] > 0 && mayShine(neighbours[k], -1)) {
-        to.share(neighbours[k], (float) (factors[k] * reflectance(neighbours[k])));
-      }
-    }
+  record Passed(int[] groups, float[][] shares) {}
+
+  private Passed[] passed() {
+    Passed[] out = new Passed[mesh.groups];
+    Workers.each(out.length, g -> out[g] = passed(g));
+    return out;
   }
 
-  /** Hears by how much the mean illuminance of a group adds to that of something else. */
-  interface FromGroup {
-    void share(int group, float share);
+  private Passed passed(int group) {
+    int[] neighbours = exchange.neighbours(group);
+    int first = mesh.groupStart[group];
+    float[][] all = new float[mesh.groupStart[group + 1] - first][neighbours.length];
+    int[] groups = new int[neighbours.length];
+    int count = 0;
+    for (int k = 0; k < neighbours.length; k++) {
+      boolean speaks = false;
+      for (int p = 0; p < all.length && mayShine(neighbours[k], -1); p++) {
+        all[p][count] = (float) (exchange.factors(first + p)[k] * reflectance(neighbours[k]));
+        speaks |= all[p][count] > FAINT;
+      }
+      groups[count] = neighbours[k];
+      count += speaks ? 1 : 0;
+    }
+    int kept = count;
+    return new Passed(
+        Arrays.copyOf(groups, kept),
+        Arrays.stream(all).map(s -> Arrays.copyOf(s, kept)).toArray(float[][]::new));
+  }
+
+  /** What of the sun's beam on groups comes to the patches of a group, bounced once. */
+  Passed passedTo(int group) {
+    return passed[group];
+  }
+
+  /** Place of a patch in its group. */
+  int placeInGroup(int group, int patch) {
+    return patch - mesh.groupStart[group];
   }
 
   /** Where the sun's beam lies on the patches. */

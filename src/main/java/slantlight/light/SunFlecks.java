@@ -264,20 +264,31 @@ final class SunFlecks {
     float[] parts = null;
     for (Thrown t : thrown) {
       Coverage lit = null;
-      for (int i = 0; i < t.rings().size(); i++) {
+      boolean all = false;
+      for (int i = 0; i < t.rings().size() && !all; i++) {
         if (Rings.meet(t.boxes().get(i), patch.box())) {
           lit = lit == null ? new Coverage(patch.box(), side) : lit;
-          add(t.rings().get(i), patch, lit);
+          all = patch.whole() && Rings.holds(t.rings().get(i), patch.box());
+          if (!all) {
+            add(t.rings().get(i), patch, lit);
+          }
         }
       }
-      for (int q = 0; q < side * side && lit != null; q++) {
-        if (lit.share(q) > FAINT) {
-          parts = parts == null ? new float[side * side] : parts;
-          parts[q] += (float) (t.lux() * Math.min(1, lit.share(q) / own.share(q)));
-        }
+      if (lit != null) {
+        parts = parts == null ? new float[side * side] : parts;
+        shine(t, all ? own : lit, own, parts);
       }
     }
-    return parts == null ? null : new Fleck(parts, mean(own, parts));
+    float mean = parts == null ? 0 : mean(own, parts);
+    return mean == 0 ? null : new Fleck(parts, mean);
+  }
+
+  private static void shine(Thrown t, Coverage lit, Coverage own, float[] parts) {
+    for (int q = 0; q < parts.length; q++) {
+      if (lit.share(q) > FAINT) {
+        parts[q] += (float) (t.lux() * Math.min(1, lit.share(q) / own.share(q)));
+      }
+    }
   }
 
   /**
