@@ -206,18 +206,20 @@ final class FleckTable {
     int[] patches = flecks.of(surface);
     SunFlecks.Fleck[][] found = new SunFlecks.Fleck[patches.length][thrown.size()];
     for (int k = 0; k < patches.length; k++) {
-      Coverage own = flecks.own(patches[k]);
-      for (int i = 0; i < thrown.size(); i++) {
-        if (!thrown.get(i).isEmpty()) {
-          found[k][i] = flecks.fleck(patches[k], own, thrown.get(i));
-        }
-      }
+      find(patches[k], thrown, found[k]);
       out.add(patches[k], found[k]);
     }
     for (int group : flecks.groupsOf(surface)) {
       out.add(flecks.number(group), flecks.together(group, found));
     }
     return out.packed();
+  }
+
+  private void find(int patch, List<List<Thrown>> thrown, SunFlecks.Fleck[] found) {
+    Coverage own = flecks.own(patch);
+    for (int i = 0; i < found.length; i++) {
+      found[i] = thrown.get(i).isEmpty() ? null : flecks.fleck(patch, own, thrown.get(i));
+    }
   }
 
   /** Brings the flecks of the patches of a surface into few arrays. */

@@ -31,23 +31,26 @@ final class RunBounds {
     tilt = new float[eyes * runs];
     step = new float[tilt.length];
     brightest = new float[tilt.length];
+    most = new float[3][tilt.length];
     float[] rows = new float[optics.kernel().judged()];
     for (int run = 0; run < runs; run++) {
-      int corners = menu.corners(run);
-      for (int c = 0; c < corners; c++) {
-        kitchen.corner(menu, run, c, rows);
-        for (int eye = 0; eye < eyes; eye++) {
-          widen(run, eye, rows);
-        }
-      }
-      for (int eye = 0; eye < eyes && corners == 0; eye++) {
-        tilt[eyes * run + eye] = Float.POSITIVE_INFINITY;
+      bound(run, kitchen, menu, rows);
+    }
+  }
+
+  private void bound(int run, Ingredients.Kitchen kitchen, Ingredients.Menu menu, float[] rows) {
+    int corners = menu.corners(run);
+    for (int c = 0; c < corners; c++) {
+      kitchen.corner(menu, run, c, rows);
+      for (int eye = 0; eye < eyes; eye++) {
+        widen(run, eye, rows);
       }
     }
-    most = new float[3][tilt.length];
-    for (int level = 0; level < 3; level++) {
-      for (int i = 0; i < tilt.length; i++) {
-        most[level][i] = most(i % eyes, level, tilt[i], step[i], brightest[i]);
+    for (int eye = 0; eye < eyes; eye++) {
+      int i = eyes * run + eye;
+      tilt[i] = corners == 0 ? Float.POSITIVE_INFINITY : tilt[i];
+      for (int level = 0; level < 3; level++) {
+        most[level][i] = most(eye, level, tilt[i], step[i], brightest[i]);
       }
     }
   }
