@@ -233,7 +233,7 @@ final class FleckTable {
     private int parts;
 
     Packing(int suns) {
-      stride = (suns + Product.SHORT - 1) / Product.SHORT * Product.SHORT;
+      stride = (suns + Terms.BLOCK - 1) / Terms.BLOCK * Terms.BLOCK;
     }
 
     /** Adds a patch; {@code found} is null where a sun does not shine on it. */

@@ -94,7 +94,7 @@ final class NearFlecks {
       if (lit.patches() > 0) {
         terms = 2 * lit.terms() <= terms.length ? terms : new int[4 * lit.terms()];
         int count = terms(lit, firstRow, terms);
-        Product.addTerms(out, size, lit.lux(), factors, terms, count);
+        new Terms(lit.lux(), factors, terms, count).addTo(out, size);
       }
     }
   }

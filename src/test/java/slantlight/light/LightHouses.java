@@ -12,6 +12,7 @@ import slantlight.scene.Lamp;
 import slantlight.scene.Opening;
 import slantlight.scene.Paint;
 import slantlight.scene.PrescribedLight;
+import slantlight.scene.Shade;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
 import slantlight.sky.CieSky;
@@ -84,6 +85,21 @@ public final class LightHouses {
 
   /** An empty hole: no glass, no frame. */
   public static Opening bare(Opening o) {
+    return changed(o, 1, 0, 0, 0, Optional.empty());
+  }
+
+  /** The same glass, set back. */
+  static Opening setBack(Opening o, double reveal) {
+    return changed(o, o.transmittance(), o.panes(), o.frameShare(), reveal, o.shade());
+  }
+
+  private static Opening changed(
+      Opening o,
+      double transmittance,
+      int panes,
+      double frameShare,
+      double reveal,
+      Optional<Shade> shade) {
     return new Opening(
         o.id(),
         o.label(),
@@ -92,11 +108,11 @@ public final class LightHouses {
         o.surfaceId(),
         o.toRoomId(),
         o.face(),
-        1,
-        0,
-        0,
-        0,
-        Optional.empty());
+        transmittance,
+        panes,
+        frameShare,
+        reveal,
+        shade);
   }
 
   /** No sun; even sky and ground. */

@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.Geometry;
 import slantlight.TestHouses;
 import slantlight.geom.Vec3;
 import slantlight.scene.House;
-import slantlight.scene.Opening;
 import slantlight.sky.GlassPane;
 import slantlight.units.Progress;
 
@@ -24,23 +23,7 @@ class SunFlecksTest {
   static final House ROOM = TestHouses.boxRoom(4, 3, 2.5, 1.2, 2.9, 0.7, 2, 0.6);
 
   /** The same, its glass set back by a quarter of a metre. */
-  static final House SET_BACK =
-      LightHouses.withOpening(
-          ROOM,
-          o ->
-              new Opening(
-                  o.id(),
-                  o.label(),
-                  o.roomId(),
-                  o.kind(),
-                  o.surfaceId(),
-                  o.toRoomId(),
-                  o.face(),
-                  o.transmittance(),
-                  o.panes(),
-                  o.frameShare(),
-                  0.25,
-                  o.shade()));
+  static final House SET_BACK = LightHouses.withOpening(ROOM, o -> LightHouses.setBack(o, 0.25));
 
   static final List<Vec3> WINDOW = FleckShapes.upright(1.2, 2.9, 0.7, 2, 0);
 
