@@ -61,13 +61,16 @@ class BetweenSunsTest {
     assertThat(share(mixed, 1)).isGreaterThan(0.3);
   }
 
-  /** Later bounces are mixed still: in pale rooms they are what is left of the difference. */
+  /**
+   * The second bounce follows the sun by whole groups of patches and later ones are mixed still: in
+   * pale rooms that is what is left of the difference, the more the finer the patches.
+   */
   @Test
   void laterBouncesOfPaleRoomsAreMixed() {
     List<Off> off = off(0.7);
     double[] exact = sorted(off, Off::basis);
     assertThat(share(exact, 0.5)).isLessThan(0.005);
-    assertThat(share(exact, 0.95)).isLessThan(0.02);
+    assertThat(share(exact, 0.95)).isLessThan(0.03);
     assertThat(share(sorted(off, Off::mixture), 0.95)).isGreaterThan(0.05);
   }
 
