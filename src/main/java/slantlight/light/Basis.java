@@ -19,9 +19,9 @@ public interface Basis {
   Block block(List<LightState> states);
 
   /**
-   * By how much flecks of sun on the surfaces close to a sample, bounced once, send it more than
-   * light that is mixed of the four suns of the grid round each sun. What is mixed changes slowly
-   * with the sun but for these flecks.
+   * By how much flecks of sun on the surfaces that a sample sees, bounced once or passed on by a
+   * neighbouring surface, send it more than light that is mixed of the four suns of the grid round
+   * each sun. What is mixed changes slowly with the sun but for these flecks.
    *
    * @param bundle of the suns
    * @param firstRow the first row wanted

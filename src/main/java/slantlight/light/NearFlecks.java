@@ -15,7 +15,7 @@ final class NearFlecks {
   private final int[] surfaces;
 
   /** By patch or group: its entry, or -1. */
-  private final short[] entry;
+  private final int[] entry;
 
   /** By entry: first factor of the patch as a whole, or -1. */
   private final int[] whole;
@@ -158,7 +158,7 @@ final class NearFlecks {
     private final SunFlecks flecks;
     private final FleckTable table;
     private final RoomLight rooms;
-    private final short[] entry;
+    private final int[] entry;
     private final List<Entry> list = new ArrayList<>();
 
     /** The patch or group that was added last, and its weights so far. */
@@ -173,8 +173,8 @@ final class NearFlecks {
       this.rooms = rooms;
       table = flecks.atNodes();
       weights = new float[rows];
-      entry = new short[table.areas()];
-      Arrays.fill(entry, (short) -1);
+      entry = new int[table.areas()];
+      Arrays.fill(entry, -1);
     }
 
     /**
@@ -216,7 +216,7 @@ final class NearFlecks {
 
     private Entry entry(int area) {
       if (entry[area] < 0) {
-        entry[area] = (short) list.size();
+        entry[area] = list.size();
         list.add(new Entry(area, table.parts(area)));
       }
       return list.get(entry[area]);
