@@ -26,6 +26,9 @@ final class RoomLight {
   /** Patches on which the sun may shine at some time of the year. */
   private final boolean[] shines;
 
+  /** The same by group: on some patch of it. */
+  private final boolean[] groupShines;
+
   /**
    * Illuminance by patch and column, lx per unit source: all light but the beam of the sun, which
    * is elsewhere by the next sun of the grid.
@@ -88,6 +91,10 @@ final class RoomLight {
           light[i] = directLight[i].clone();
         });
     progress.at("light bounced inside", 0);
+    groupShines = new boolean[mesh.groups];
+    for (Patch p : mesh.patches) {
+      groupShines[p.group()] |= shines[p.index()];
+    }
     groupLight = bounced();
     passed = passed();
     progress.at("light bounced inside", 1);
@@ -106,6 +113,7 @@ final class RoomLight {
     flecks = like.flecks;
     beams = like.beams;
     shines = like.shines;
+    groupShines = like.groupShines;
     exposures = like.exposures;
     windows = like.windows;
     directLight = like.directLight;
@@ -240,7 +248,7 @@ final class RoomLight {
     int count = 0;
     for (int k = 0; k < neighbours.length; k++) {
       boolean speaks = false;
-      for (int p = 0; p < all.length && mayShine(neighbours[k], -1); p++) {
+      for (int p = 0; p < all.length && groupShines[neighbours[k]]; p++) {
         all[p][count] = (float) (exchange.factors(first + p)[k] * reflectance(neighbours[k]));
         speaks |= all[p][count] > FAINT;
       }
@@ -270,11 +278,7 @@ final class RoomLight {
 
   /** False when the sun's beam never comes to a patch, or to a group when the patch is -1. */
   boolean mayShine(int group, int patch) {
-    boolean may = patch >= 0 && shines[patch];
-    for (int p = mesh.groupStart[group]; p < mesh.groupStart[group + 1] && patch < 0; p++) {
-      may |= shines[p];
-    }
-    return may;
+    return patch < 0 ? groupShines[group] : shines[patch];
   }
 
   double reflectance(int group) {
