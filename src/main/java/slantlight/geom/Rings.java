@@ -4,6 +4,8 @@ import java.util.List;
 
 /** Plane rings as plain arrays x0, y0, x1, y1, ..., for the inner loops of clipping. */
 public final class Rings {
+  private static final double[] NONE = {};
+
   /** Edges of less than this squared length, m2, have no direction to speak of. */
   private static final double POINT = 1e-20;
 
@@ -112,35 +114,35 @@ public final class Rings {
    * @return the kept ring, empty when nothing is left
    */
   public static double[] clip(double[] ring, double a, double b, double c) {
+    int inside = 0;
+    for (int i = 0; i < ring.length; i += 2) {
+      inside += a * ring[i] + b * ring[i + 1] + c > 0 ? 2 : 0;
+    }
+    if (inside == ring.length) {
+      return ring;
+    }
+    if (inside == 0) {
+      return NONE;
+    }
     double[] out = new double[2 * ring.length + 2];
     int kept = 0;
     int j = ring.length - 2;
-    if (j < 0) {
-      return ring;
-    }
     double dj = a * ring[j] + b * ring[j + 1] + c;
-    boolean all = true;
     for (int i = 0; i < ring.length; i += 2) {
       double di = a * ring[i] + b * ring[i + 1] + c;
       if ((di > 0) != (dj > 0)) {
         double t = dj / (dj - di);
         out[kept++] = ring[j] + (ring[i] - ring[j]) * t;
         out[kept++] = ring[j + 1] + (ring[i + 1] - ring[j + 1]) * t;
-        all = false;
       }
       if (di > 0) {
         out[kept++] = ring[i];
         out[kept++] = ring[i + 1];
-      } else {
-        all = false;
       }
       j = i;
       dj = di;
     }
-    if (all) {
-      return ring;
-    }
-    return kept < 6 ? new double[0] : java.util.Arrays.copyOf(out, kept);
+    return kept < 6 ? NONE : java.util.Arrays.copyOf(out, kept);
   }
 
   /** A ring round a box (least u, least v, greatest u, greatest v), counter-clockwise. */

@@ -55,8 +55,11 @@ final class BouncedRows {
   }
 
   private void settle() {
-    for (int r = 0; r < weights.length && held > 0; r++) {
-      factors[start[held - 1] + r] = (float) weights[r];
+    if (held > 0) {
+      int from = start[held - 1];
+      for (int r = 0; r < weights.length; r++) {
+        factors[from + r] = (float) weights[r];
+      }
     }
     Arrays.fill(weights, 0);
   }

@@ -88,50 +88,42 @@ final class NearFlecks {
     for (int i = 0; i < size && atNodes.length > 0; i++) {
       takeMixed(table, from + i, firstRow, i, out);
     }
-    int[] terms = new int[0];
+    Terms terms = new Terms(factors, out, size);
     for (int surface : surfaces) {
-      FleckTable.Lit lit = table.on(surface, bundle);
-      if (lit.patches() > 0) {
-        terms = 2 * lit.terms() <= terms.length ? terms : new int[4 * lit.terms()];
-        int count = terms(lit, firstRow, terms);
-        new Terms(lit.lux(), factors, terms, count).addTo(out, size);
-      }
+      add(table.on(surface, bundle), firstRow, terms);
     }
+    terms.addAll();
   }
 
   private void takeMixed(FleckTable table, int sun, int firstRow, int at, float[][] out) {
     for (int k = 0; k < 4; k++) {
       int place = node[table.node(sun, k)];
       float weight = table.weight(sun, k);
-      for (int r = 0; r < out.length && place >= 0 && weight != 0; r++) {
-        out[r][at] -= weight * atNodes[place * rows + firstRow + r];
+      if (place >= 0 && weight != 0) {
+        for (int r = 0; r < out.length; r++) {
+          out[r][at] -= weight * atNodes[place * rows + firstRow + r];
+        }
       }
     }
   }
 
-  /**
-   * What counts of a surface's flecks.
-   *
-   * @param out receives a place in its numbers and one in the factors, in turn
-   * @return how many pairs
-   */
-  private int terms(FleckTable.Lit lit, int firstRow, int[] out) {
-    int n = 0;
+  /** Adds what counts of a surface's flecks. */
+  private void add(FleckTable.Lit lit, int firstRow, Terms terms) {
     for (int i = 0; i < lit.patches(); i++) {
       int e = entry[lit.patch()[i]];
-      if (e >= 0 && whole[e] >= 0) {
-        out[n++] = lit.mean(i);
-        out[n++] = whole[e] + firstRow;
+      if (e < 0) {
+        continue;
       }
-      for (int p = lit.partsFrom()[i]; p < lit.partsFrom()[i + 1] && e >= 0; p++) {
+      if (whole[e] >= 0) {
+        terms.add(lit.lux(), lit.mean(i), whole[e] + firstRow);
+      }
+      for (int p = lit.partsFrom()[i]; p < lit.partsFrom()[i + 1]; p++) {
         int factor = byPart[partsFrom[e] + lit.part()[p]];
         if (factor >= 0) {
-          out[n++] = lit.part(i, p);
-          out[n++] = factor + firstRow;
+          terms.add(lit.lux(), lit.part(i, p), factor + firstRow);
         }
       }
     }
-    return n / 2;
   }
 
   /**
@@ -246,8 +238,9 @@ final class NearFlecks {
       passOn();
       int nodes = table.suns().size();
       float[][] sums = new float[rows][nodes];
+      float[][] spare = new float[rows][nodes];
       for (Entry e : list) {
-        addTo(sums, e.area, terms(e));
+        addTo(sums, e.area, terms(e), spare);
       }
       for (int r = 0; r < rows; r++) {
         for (int k = 0; k < nodes; k++) {
@@ -256,7 +249,7 @@ final class NearFlecks {
       }
       for (Entry e : list) {
         if (e.later != null) {
-          addTo(sums, e.area, new float[][] {e.later});
+          addTo(sums, e.area, new float[][] {e.later}, spare);
           e.whole = e.whole == null ? new float[rows] : e.whole;
           Product.add(e.whole, 1, e.later);
         }
@@ -283,7 +276,7 @@ final class NearFlecks {
       return out;
     }
 
-    private void addTo(float[][] out, int area, float[][] weights) {
+    private void addTo(float[][] out, int area, float[][] weights, float[][] spare) {
       FleckTable.Gathered lit = table.all(area);
       int[] sun = lit.sun();
       if (sun.length == 0) {
@@ -300,11 +293,13 @@ final class NearFlecks {
           System.arraycopy(weights[t], 0, factors, count++ * rows, rows);
         }
       }
-      float[][] sums = new float[rows][sun.length];
-      Product.add(sums, rows, terms, count, factors, start, sun.length);
+      for (float[] row : spare) {
+        Arrays.fill(row, 0, sun.length, 0);
+      }
+      Product.add(spare, rows, terms, count, factors, start, sun.length);
       for (int r = 0; r < rows; r++) {
         for (int i = 0; i < sun.length; i++) {
-          out[r][sun[i]] += sums[r][i];
+          out[r][sun[i]] += spare[r][i];
         }
       }
     }

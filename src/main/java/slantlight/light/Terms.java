@@ -4,35 +4,71 @@ package slantlight.light;
  * Many terms of a few numbers each, each term with a factor for every sum. Loops over so few
  * numbers cost more to enter than to run, so four numbers of three sums are held while all terms
  * pass by.
- *
- * @param numbers of the terms; those of each are filled up to a multiple of {@link #BLOCK}
- * @param factors by term, then sum
- * @param places of a term's first number and of its factor for the first sum, in turn
- * @param count of terms
  */
-record Terms(float[] numbers, float[] factors, int[] places, int count) {
-  /** Numbers that are taken together. */
+final class Terms {
+  /** Numbers that are taken together: those of each term are filled up to a multiple of it. */
   static final int BLOCK = 4;
 
+  /** Terms that are held back. */
+  private static final int HELD = 64;
+
+  private final float[] factors;
+  private final float[][] sums;
+  private final int size;
+
+  /** Of each term held, where its numbers begin, and its factors. */
+  private final int[] places = new int[2 * HELD];
+
+  private float[] numbers = {};
+  private int count;
+
   /**
-   * Adds the terms to sums.
+   * No terms yet.
    *
-   * @param sums by sum, then number
+   * @param factors of all terms: of each, those of the sums one after another
+   * @param sums by sum, then number; terms are added to them
    * @param size numbers of each sum
    */
-  void addTo(float[][] sums, int size) {
-    for (int m = 0; m < size; m += BLOCK) {
-      int r = 0;
-      for (; r + 3 <= sums.length; r += 3) {
-        addThree(sums, r, m, size);
-      }
-      for (; r < sums.length; r++) {
-        addOne(sums, r, m, size);
-      }
-    }
+  Terms(float[] factors, float[][] sums, int size) {
+    this.factors = factors;
+    this.sums = sums;
+    this.size = size;
   }
 
-  private void addThree(float[][] sums, int row, int m, int size) {
+  /**
+   * Adds a term, or holds it back until {@link #addAll}.
+   *
+   * @param from holds its numbers
+   * @param at where they begin
+   * @param factor place of its factor for the first sum
+   */
+  void add(float[] from, int at, int factor) {
+    if (count == HELD || from != numbers) {
+      addAll();
+      numbers = from;
+    }
+    places[2 * count] = at;
+    places[2 * count + 1] = factor;
+    count++;
+  }
+
+  /** Adds the terms held back to the sums. */
+  void addAll() {
+    if (count > 0) {
+      for (int m = 0; m < size; m += BLOCK) {
+        int r = 0;
+        for (; r + 3 <= sums.length; r += 3) {
+          addThree(r, m);
+        }
+        for (; r < sums.length; r++) {
+          addOne(r, m);
+        }
+      }
+    }
+    count = 0;
+  }
+
+  private void addThree(int row, int m) {
     float a0 = 0;
     float a1 = 0;
     float a2 = 0;
@@ -73,7 +109,7 @@ record Terms(float[] numbers, float[] factors, int[] places, int count) {
     put(sums[row + 2], m, size, c0, c1, c2, c3);
   }
 
-  private void addOne(float[][] sums, int row, int m, int size) {
+  private void addOne(int row, int m) {
     float a0 = 0;
     float a1 = 0;
     float a2 = 0;

@@ -41,8 +41,10 @@ final class Dapple {
     for (int s = from; s < to; s++) {
       int i = year.fleck(s);
       float lux = (float) year.beam(s);
-      for (int r = first; r < end && i >= 0; r++) {
-        out[r][s - start] += lux * rows[r - first][i];
+      if (i >= 0) {
+        for (int r = first; r < end; r++) {
+          out[r][s - start] += lux * rows[r - first][i];
+        }
       }
     }
   }

@@ -123,7 +123,7 @@ final class PointOptics {
   }
 
   int eyes() {
-    return point.eyes().size();
+    return relief.length;
   }
 
   Lean lean() {
@@ -153,9 +153,7 @@ final class PointOptics {
 
   /** Magnitude of the change of luminance toward an eye per radian of lean. */
   float change(int eye, float[] rows) {
-    float across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-    float along = lean == Lean.U ? 0 : rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-    return (float) lean.part(across, along);
+    return (float) lean.part(rows[kernel.across(eye)], rows[kernel.along(eye)]);
   }
 
   /** Peak slope of the edge at a level index (0 = level 3). */

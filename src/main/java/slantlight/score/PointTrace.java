@@ -390,20 +390,7 @@ final class PointTrace {
 
   /** Magnitude of the change of luminance toward an eye per radian of lean, by state. */
   private void changes(int eye, int size) {
-    if (optics.lean() == Lean.ALL) {
-      float[] across = rows[kernel.row(eye, ReliefKernel.CHANGE_ACROSS)];
-      float[] along = rows[kernel.row(eye, ReliefKernel.CHANGE_ALONG)];
-      for (int m = 0; m < size; m++) {
-        tilts[m] = (float) Math.sqrt(across[m] * across[m] + along[m] * along[m]);
-      }
-    } else {
-      int quantity =
-          optics.lean() == Lean.U ? ReliefKernel.CHANGE_ACROSS : ReliefKernel.CHANGE_ALONG;
-      float[] change = rows[kernel.row(eye, quantity)];
-      for (int m = 0; m < size; m++) {
-        tilts[m] = Math.abs(change[m]);
-      }
-    }
+    optics.lean().parts(rows[kernel.across(eye)], rows[kernel.along(eye)], tilts, size);
   }
 
   /**

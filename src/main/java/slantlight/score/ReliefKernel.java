@@ -41,7 +41,9 @@ final class ReliefKernel implements Kernel {
 
   private final Coating coating;
   private final Coating compound;
-  private final boolean bothAxes;
+
+  /** Rows of an eye. */
+  private final int perEye;
 
   /** Square of the cosine of the facet tilt within which the lobe is not faint. */
   private final double lobeCos2;
@@ -60,7 +62,7 @@ final class ReliefKernel implements Kernel {
   ReliefKernel(FollowedPoint point, Coating coating, Coating compound, boolean bothAxes) {
     this.coating = coating;
     this.compound = compound;
-    this.bothAxes = bothAxes;
+    this.perEye = bothAxes ? 4 : 3;
     double alpha = coating.roughness();
     double reach = LOBE_REACH * alpha;
     this.lobeCos2 = Double.isNaN(alpha) ? 1 : 1 / (1 + reach * reach);
@@ -93,7 +95,7 @@ final class ReliefKernel implements Kernel {
 
   /** A direction as seen from each orientation of a facet. */
   private Coating.Side[] sides(double u, double v, double n) {
-    Coating.Side[] out = new Coating.Side[bothAxes ? 5 : 3];
+    Coating.Side[] out = new Coating.Side[2 * perEye - 3];
     out[FLAT] = coating.side(n);
     for (int f = 1; f < out.length; f++) {
       out[f] = coating.side(COS_TILT * n + LEAN_U[f] * u + LEAN_V[f] * v);
@@ -101,13 +103,21 @@ final class ReliefKernel implements Kernel {
     return out;
   }
 
-  private int perEye() {
-    return bothAxes ? 4 : 3;
-  }
-
   /** Row of a quantity of an eye. */
   int row(int eye, int quantity) {
-    return perEye() * eye + quantity;
+    return perEye * eye + quantity;
+  }
+
+  /** Row of an eye's change of luminance with lean toward u. */
+  int across(int eye) {
+    return row(eye, CHANGE_ACROSS);
+  }
+
+  /**
+   * Row of an eye's change of luminance with lean toward v; toward u where that is all there is.
+   */
+  int along(int eye) {
+    return row(eye, perEye - 1);
   }
 
   /** Rows that eyes judge by: the first ones. */
@@ -202,7 +212,7 @@ final class ReliefKernel implements Kernel {
   @Override
   public boolean equals(Object o) {
     return o instanceof ReliefKernel k
-        && bothAxes == k.bothAxes
+        && perEye == k.perEye
         && coating.equals(k.coating)
         && compound.equals(k.compound)
         && Arrays.equals(eyes, k.eyes);
@@ -210,6 +220,6 @@ final class ReliefKernel implements Kernel {
 
   @Override
   public int hashCode() {
-    return Objects.hash(bothAxes, coating, compound, Arrays.hashCode(eyes));
+    return Objects.hash(perEye, coating, compound, Arrays.hashCode(eyes));
   }
 }
