@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import slantlight.geom.Coverage;
 import slantlight.units.Workers;
@@ -238,7 +237,7 @@ final class FleckTable {
 
     /** Adds a patch; {@code found} is null where a sun does not shine on it. */
     void add(int index, SunFlecks.Fleck[] found) {
-      if (Arrays.stream(found).allMatch(Objects::isNull)) {
+      if (dark(found)) {
         return;
       }
       if (patches == patch.length) {
@@ -258,6 +257,15 @@ final class FleckTable {
         addPart(q, found);
       }
       partsFrom[patches] = parts;
+    }
+
+    private static boolean dark(SunFlecks.Fleck[] found) {
+      for (SunFlecks.Fleck fleck : found) {
+        if (fleck != null) {
+          return false;
+        }
+      }
+      return true;
     }
 
     private void addPart(int q, SunFlecks.Fleck[] found) {

@@ -267,8 +267,8 @@ final class SunFlecks {
       boolean all = false;
       for (int i = 0; i < t.rings().size() && !all; i++) {
         if (Rings.meet(t.boxes().get(i), patch.box())) {
-          lit = lit == null ? new Coverage(patch.box(), side) : lit;
           all = patch.whole() && Rings.holds(t.rings().get(i), patch.box());
+          lit = all ? own : lit == null ? new Coverage(patch.box(), side) : lit;
           if (!all) {
             add(t.rings().get(i), patch, lit);
           }
@@ -276,7 +276,7 @@ final class SunFlecks {
       }
       if (lit != null) {
         parts = parts == null ? new float[side * side] : parts;
-        shine(t, all ? own : lit, own, parts);
+        shine(t, lit, own, parts);
       }
     }
     float mean = parts == null ? 0 : mean(own, parts);

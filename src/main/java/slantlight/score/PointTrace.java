@@ -326,8 +326,9 @@ final class PointTrace {
     if (!(luminance > DARK)) {
       return true;
     }
+    Beam beam = lit[m];
     for (int level = 0; level < 3; level++) {
-      boolean exact = lit[m] != null && lit[m].steepness <= flats[level];
+      boolean exact = beam != null && beam.steepness <= flats[level];
       float tilt = exact ? flanks(eye, level, m) : tilts[m];
       float s = pooled(eye, level, tilt, steps[m], luminance);
       if (!sharp && MARGIN * s > own[level] && year.clear(state)) {
