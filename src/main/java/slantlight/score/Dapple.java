@@ -35,6 +35,9 @@ final class Dapple {
   }
 
   private void add(float[][] out, int run, int part, int from, int to, int first, int end) {
+    if (from == to) {
+      return;
+    }
     float[][] rows = Arrays.copyOf(more, end - first);
     basis.flecks(sample, year.sunsOfFlecks(), 2 * run + part, first, rows);
     int start = year.menu().start(run);

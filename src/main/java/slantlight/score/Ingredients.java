@@ -192,8 +192,11 @@ final class Ingredients {
     /** Most states to a run: their rows then stay in the nearest cache. */
     static final int LONGEST = 64;
 
-    /** One state of so many stands for its neighbours. */
+    /** One state of so many stands for its neighbours, or more than one. */
     private static final int EVERY = 4;
+
+    /** Flecks of so many suns cost no more than those of one. */
+    private static final int TOGETHER = 4;
 
     /** Runs of fewer states are not bounded. */
     private static final int FEW = 1;
@@ -227,12 +230,7 @@ final class Ingredients {
       for (int to = 1; to <= out.length; to++) {
         if (to == out.length
             || breaks(recipes.get(sorted[to]), recipes.get(sorted[from]), to - from)) {
-          int probes = from;
-          int rest = from + probes(to - from);
-          for (int i = from; i < to; i++) {
-            boolean probe = (i - from) % EVERY == offset(to - from);
-            out[probe ? probes++ : rest++] = sorted[i];
-          }
+          spread(sorted, from, to, out);
           from = to;
         }
       }
@@ -243,12 +241,21 @@ final class Ingredients {
       return size == LONGEST || next.compareTo(first) != 0;
     }
 
-    private static int probes(int size) {
-      return (size - 1 - offset(size)) / EVERY + 1;
+    /** Puts the probes of a run, evenly spread over it, before the rest. */
+    private static void spread(int[] sorted, int from, int to, int[] out) {
+      int size = to - from;
+      int probes = probes(size);
+      int probe = 0;
+      int rest = probes;
+      for (int i = 0; i < size; i++) {
+        boolean here = probe < probes && i == (2 * probe + 1) * size / (2 * probes);
+        out[from + (here ? probe++ : rest++)] = sorted[from + i];
+      }
     }
 
-    private static int offset(int size) {
-      return Math.min(EVERY, size) / 2;
+    private static int probes(int size) {
+      int blocks = (size + EVERY * TOGETHER - 1) / (EVERY * TOGETHER);
+      return Math.min(size, blocks * TOGETHER);
     }
 
     /**

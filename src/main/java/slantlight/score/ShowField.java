@@ -13,7 +13,6 @@ import slantlight.board.Joint;
 import slantlight.board.ShowWeight;
 import slantlight.geom.Vec2;
 import slantlight.light.Basis;
-import slantlight.light.Kernel;
 import slantlight.light.LightModel;
 import slantlight.light.SamplePoint;
 import slantlight.light.SunBeams;
@@ -125,19 +124,6 @@ final class ShowField implements ShowWeight {
     }
   }
 
-  /** A kernel that takes bright things in wide pieces: enough to rank places. */
-  private record Blunt(Kernel kernel) implements Kernel {
-    @Override
-    public int rows() {
-      return kernel.rows();
-    }
-
-    @Override
-    public void weigh(double wu, double wv, double wn, double[] out) {
-      kernel.weigh(wu, wv, wn, out);
-    }
-  }
-
   /** Fields of some surfaces, by surface id. */
   static Map<String, ShowWeight> of(
       LightModel light,
@@ -183,7 +169,7 @@ final class ShowField implements ShowWeight {
    */
   private static void follow(Node node, LightModel light, YearScan scan, float[][][] field) {
     List<SamplePoint> samples = List.of(node.any().point().sample());
-    Basis basis = light.basis(samples, List.of(new Blunt(node.any().kernel())), Progress.NONE);
+    Basis basis = light.basis(samples, List.of(node.any().kernel()), Progress.NONE);
     SunBeams beams = light.beams(samples);
     LitYear year = scan.year();
     Ingredients.Kitchen kitchen = scan.kitchen(basis, 0);

@@ -120,7 +120,7 @@ class IngredientsTest {
         int[] before = IntStream.of(states).sorted().toArray();
         int[] places = IntStream.of(states).map(s -> Arrays.binarySearch(before, s)).toArray();
         int[] probes = Arrays.copyOf(places, menu.probed(run) - menu.start(run));
-        assertThat(probes).hasSizeBetween(1, (states.length + 3) / 4);
+        assertThat(probes).hasSizeBetween(1, (states.length + 15) / 16 * 4);
         for (int place : places) {
           assertThat(IntStream.of(probes).map(p -> Math.abs(p - place)).min().getAsInt())
               .as("places from %s of %s to a probe", place, states.length)
