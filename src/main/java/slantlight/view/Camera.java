@@ -61,7 +61,7 @@ record Camera(Vec3 eye, double azimuth, double altitude, double fieldOfView) {
   static Camera onto(Vec3 eye, Vec3 place) {
     double field = 2 * Math.atan(1.3 / Math.max(0.5, eye.distance(place)));
     Camera c = from(eye, place);
-    double narrow = Math.max(Math.toRadians(28), Math.min(c.fieldOfView(), field));
+    double narrow = Math.max(Math.toRadians(14), Math.min(c.fieldOfView(), field));
     return new Camera(eye, c.azimuth(), c.altitude(), narrow);
   }
 

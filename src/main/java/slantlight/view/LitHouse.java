@@ -44,6 +44,7 @@ import slantlight.geom.Vec3;
 import slantlight.scene.Paint;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
+import slantlight.sight.Coating;
 import slantlight.sight.RidgeKind;
 import slantlight.sight.RidgeTable;
 import slantlight.view.gl.FloatTable;
@@ -61,8 +62,8 @@ final class LitHouse implements AutoCloseable {
   /** Linear display value given to the average (log) luminance of the painted surfaces. */
   private static final double KEY = 0.42;
 
-  /** The same for a sun patch that is looked at: near the end of the straight part. */
-  private static final double SUNLIT_KEY = 0.72;
+  /** The same for a sun patch that is looked at: a little more, well within the straight part. */
+  private static final double SUNLIT_KEY = 0.62;
 
   /** How far the brightness follows a place from that of its room. */
   private static final double UP = 6;
@@ -203,26 +204,38 @@ final class LitHouse implements AutoCloseable {
         });
   }
 
-  /** Sets the brightness as an eye would that looks at a place: by it and by its room. */
-  void meter(Optional<Vec3> place, Optional<Surface> on) {
+  /**
+   * Sets the brightness as an eye would that looks at a place: by it and by its room.
+   *
+   * @param eye to which a sun patch may shine more than it does elsewhere
+   */
+  void meter(Optional<Vec3> place, Optional<Surface> on, Vec3 eye) {
     exposure = roomExposure;
     if (place.isPresent() && on.isPresent() && moment.cones().containsKey(on.get().id())) {
       Surface s = on.get();
       Vec2 at = s.face().frame().toPlane(place.get());
       double lux = new ConeValues(moment.cones()).add(s, shape.grid(s), at);
-      double cos = moment.state().sky().sun().dot(s.face().frame().n());
+      double luminance = lux * s.paint().lrv() / Math.PI;
       boolean sunlit = false;
       for (LitMoment.Beam b : moment.beams()) {
         boolean struck = b.patch().surface().id().equals(s.id());
         if (struck && b.patch().region().isWithinDistance(Outlines.point(at), NEAR_PATCH)) {
-          lux += b.normalLux() * cos;
+          Frame f = s.face().frame();
+          Vec3 sun = f.directionToLocal(moment.state().sky().sun());
+          Vec3 to = f.directionToLocal(eye.minus(place.get()).unit());
+          double beam = b.normalLux() * sun.z();
+          lux += beam;
+          luminance +=
+              beam
+                  * Coating.of(s.paint())
+                      .reflectance(sun.x(), sun.y(), sun.z(), to.x(), to.y(), to.z());
           sunlit = true;
         }
       }
       // Dark paint stays darker than white, though the eye adapts toward it.
-      double lrv = s.paint().lrv();
+      double lrv = Math.min(WHITE, Math.PI * luminance / Math.max(1e-6, lux));
       double key = sunlit ? SUNLIT_KEY : KEY;
-      double metered = key * Math.sqrt(lrv / WHITE) * Math.PI / Math.max(1e-3, lux * lrv);
+      double metered = key * Math.sqrt(lrv / WHITE) / Math.max(1e-4, luminance);
       exposure = Math.max(roomExposure / DOWN, Math.min(roomExposure * UP, metered));
     }
   }

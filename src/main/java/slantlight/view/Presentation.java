@@ -1,6 +1,8 @@
 package slantlight.view;
 
 import java.util.List;
+import java.util.OptionalInt;
+import slantlight.geom.Vec2;
 import slantlight.score.Band;
 import slantlight.view.draw.Box;
 import slantlight.view.draw.Canvas;
@@ -10,6 +12,12 @@ import slantlight.view.draw.Type;
 /** Large type over a dark ground: one stop at a time, for a client across the table. */
 final class Presentation {
   private static final double BAND = 176;
+
+  /** Half the width of what is framed round a joint, and length of the frame's corners. */
+  private static final double ROUND = 84;
+
+  private static final double ARM = 18;
+
   private final Canvas canvas;
 
   Presentation(Canvas canvas) {
@@ -24,6 +32,36 @@ final class Presentation {
   /** The band under the picture. */
   static Box band(Box whole) {
     return whole.bottom(Math.rint(Math.min(BAND, whole.h() * 0.3)));
+  }
+
+  /** Shows where in the picture the stop's joint is: corners round the place, and its name. */
+  void point(Box picture, Stop stop, Camera camera) {
+    Vec2 at = camera.project(stop.peak().place(), picture);
+    if (at == null || !picture.inset(ROUND, ROUND).contains(at.x(), at.y())) {
+      return;
+    }
+    for (int across : new int[] {-1, 1}) {
+      for (int up : new int[] {-1, 1}) {
+        Vec2 corner = at.plus(new Vec2(across * ROUND, up * ROUND * 0.7));
+        List<Vec2> bent =
+            List.of(
+                corner.plus(new Vec2(-across * ARM, 0)),
+                corner,
+                corner.plus(new Vec2(0, -up * ARM)));
+        canvas.polyline(bent, Palette.NIGHT, 0.6, 4.5);
+        canvas.polyline(bent, Palette.CHALK, 1, 2);
+      }
+    }
+    stop.joint()
+        .ifPresent(
+            id ->
+                canvas.text(
+                    at.plus(new Vec2(0, ROUND * 0.7 + 15)),
+                    0,
+                    Type.strong(16).in(Palette.CHALK),
+                    Canvas.Align.CENTRE,
+                    id.substring(id.indexOf('#') + 1),
+                    OptionalInt.of(Palette.NIGHT)));
   }
 
   void draw(Box whole, List<Stop> stops, Stage stage) {

@@ -221,6 +221,9 @@ final class Screen implements AutoCloseable {
       Box taken = cornered ? at.card() : new Box(0, 0, 0, 0);
       sunArc.label(canvas, picture, taken, model.house(), shape, stage);
     }
+    if (stage.presenting && !stops.isEmpty()) {
+      presentation.point(picture, stops.get(Math.min(stage.stop, stops.size() - 1)), stage.camera);
+    }
     if (!stage.presenting && at.sheet().w() > 0) {
       sheets.you(at.sheet(), stage.camera, Sheet.of(model.house(), stage.surface));
     }
@@ -346,7 +349,7 @@ final class Screen implements AutoCloseable {
     }
     kept.bind();
     if (asLit) {
-      lit.meter(stage.focus, stage.surface.map(model.house()::surface));
+      lit.meter(stage.focus, stage.surface.map(model.house()::surface), stage.camera.eye());
       lit.draw(kept, new int[] {0, 0, w, h}, stage.camera, halves(stage), stage.strength, samples);
     } else {
       clear(0xefebe2);
