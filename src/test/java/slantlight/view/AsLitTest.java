@@ -14,6 +14,7 @@ import slantlight.light.Incident;
 import slantlight.light.IncidentField;
 import slantlight.light.LightState;
 import slantlight.light.SamplePoint;
+import slantlight.scene.House;
 import slantlight.scene.Paint;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
@@ -254,6 +255,42 @@ class AsLitTest {
 
   private static double michelson(List<Double> pair) {
     return Math.abs(pair.get(0) - pair.get(1)) / (pair.get(0) + pair.get(1));
+  }
+
+  /** The eye stands where a sun patch on dark satin mirrors the sun: its sheen is all it sees. */
+  @Test
+  void theBrightnessFollowsTheSheenOfASunPatch() {
+    Paint satin = new Paint(0.05, Sheen.SATIN);
+    Surface floor = Studio.HOUSE.surface("room/floor").withPaint(satin);
+    House dark =
+        Studio.HOUSE.withSurfaces(
+            Studio.HOUSE.surfaces().stream()
+                .map(s -> s.id().equals(floor.id()) ? floor : s)
+                .toList());
+    ViewModel model = ViewModel.unscored(dark);
+    LitMoment moment = Studio.moment(Studio.at(12, 18, 12, 45));
+    Vec2 middle =
+        moment.beams().stream()
+            .map(LitMoment.Beam::patch)
+            .filter(p -> p.surface().id().equals(floor.id()))
+            .findFirst()
+            .orElseThrow()
+            .inside();
+    Vec3 place = floor.face().frame().toWorld(middle, 0.001);
+    Vec3 sun = moment.state().sky().sun();
+    Vec3 eye = place.plus(new Vec3(-sun.x(), -sun.y(), sun.z()).times(1.5));
+    double shown = luminance(floor, place, eye, moment.state());
+    double matt = moment.state().sky().sunNormalLux() * sun.z() * satin.lrv() / Math.PI;
+    assertThat(shown).isGreaterThan(3 * matt);
+    try (GlContext gl = Offscreen.open(Offscreen.Way.SOFTWARE);
+        LitHouse house = new LitHouse()) {
+      house.show(model, new HouseShape(model));
+      house.fill(moment);
+      house.meter(Optional.of(place), Optional.of(floor), eye);
+      // Straight up to 80 % of white, so contrasts there are true; not lost in the dark either.
+      assertThat(shown / house.white()).isBetween(0.3, 0.8);
+      gl.check();
+    }
   }
 
   @Test
