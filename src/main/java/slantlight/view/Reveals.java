@@ -22,6 +22,9 @@ final class Reveals implements AutoCloseable {
   /** Brightness of a lining as a share of its wall's. */
   private static final double SHARE = 0.75;
 
+  /** So far linings stand out of their wall, m, lest specks of dark show between the two. */
+  private static final double LIP = 0.003;
+
   private final Program program = new Program("sky", "flat");
   private final Mesh mesh = new Mesh(3, 4);
 
@@ -51,7 +54,7 @@ final class Reveals implements AutoCloseable {
     Vec2[] corners = {p, q, q, p};
     double[] lux = {luxP, luxQ, luxQ, luxP};
     for (int k = 0; k < 4; k++) {
-      Vec3 at = s.face().frame().toWorld(corners[k], k < 2 ? 0 : -depth);
+      Vec3 at = s.face().frame().toWorld(corners[k], k < 2 ? LIP : -depth);
       double luminance = SHARE * lux[k] * s.paint().lrv() / Math.PI;
       out.add(at).add(Hue.WALL.times(luminance)).add(1);
     }
