@@ -23,4 +23,9 @@ public record Joint(
   public double length() {
     return from.distance(to);
   }
+
+  /** What a joint is called among those of its surface, such as {@code B3}, by its id. */
+  public static String name(String id) {
+    return id.substring(id.indexOf('#') + 1);
+  }
 }

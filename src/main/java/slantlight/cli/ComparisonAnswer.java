@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import slantlight.board.Joint;
 import slantlight.decide.Comparison;
 import slantlight.decide.Verdict;
 import slantlight.report.Cautions;
@@ -54,7 +55,7 @@ record ComparisonAnswer(SceneFile file, Comparison comparison) implements Answer
           .forEach(
               j ->
                   table.row(
-                      "  " + j.jointId().substring(j.jointId().indexOf('#') + 1),
+                      "  " + Joint.name(j.jointId()),
                       showing(j.before()),
                       showing(j.after()),
                       String.format(Locale.ROOT, "%+.1f", difference(j)),

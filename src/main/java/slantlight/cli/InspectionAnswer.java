@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import slantlight.board.Joint;
 import slantlight.decide.Inspection;
 import slantlight.decide.LampPlace;
 import slantlight.report.Cautions;
@@ -98,7 +99,7 @@ record InspectionAnswer(
   private void lamp(PrintWriter out, int width, Inspection i, LampPlace l) {
     House house = file.house();
     double floor = house.room(house.surface(i.surfaceId()).roomId()).floor();
-    String joint = l.jointId().substring(l.jointId().indexOf('#') + 1);
+    String joint = Joint.name(l.jointId());
     Words.paragraph(
         out,
         width,

@@ -88,7 +88,7 @@ final class Wording {
           case CUT -> "cut joint ";
           case SPOT -> "fastener spot ";
         };
-    return kind + joint.id().substring(joint.id().indexOf('#') + 1);
+    return kind + Joint.name(joint.id());
   }
 
   /** Such as "on 21 December at 15:10". */

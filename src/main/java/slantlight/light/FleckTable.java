@@ -30,11 +30,6 @@ final class FleckTable {
       return patch.length;
     }
 
-    /** How many means and parts. */
-    int terms() {
-      return patch.length + part.length;
-    }
-
     /** Place in {@link #lux} of the mean of the i-th patch. */
     int mean(int i) {
       return (i + partsFrom[i]) * stride;

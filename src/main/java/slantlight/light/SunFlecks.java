@@ -268,8 +268,10 @@ final class SunFlecks {
       for (int i = 0; i < t.rings().size() && !all; i++) {
         if (Rings.meet(t.boxes().get(i), patch.box())) {
           all = patch.whole() && Rings.holds(t.rings().get(i), patch.box());
-          lit = all ? own : lit == null ? new Coverage(patch.box(), side) : lit;
-          if (!all) {
+          if (all) {
+            lit = own;
+          } else {
+            lit = lit == null ? new Coverage(patch.box(), side) : lit;
             add(t.rings().get(i), patch, lit);
           }
         }

@@ -213,22 +213,20 @@ final class LitHouse implements AutoCloseable {
     exposure = roomExposure;
     if (place.isPresent() && on.isPresent() && moment.cones().containsKey(on.get().id())) {
       Surface s = on.get();
-      Vec2 at = s.face().frame().toPlane(place.get());
+      Frame f = s.face().frame();
+      Vec2 at = f.toPlane(place.get());
+      Vec3 sun = f.directionToLocal(moment.state().sky().sun());
+      Vec3 to = f.directionToLocal(eye.minus(place.get()).unit());
+      double toward =
+          Coating.of(s.paint()).reflectance(sun.x(), sun.y(), sun.z(), to.x(), to.y(), to.z());
       double lux = new ConeValues(moment.cones()).add(s, shape.grid(s), at);
       double luminance = lux * s.paint().lrv() / Math.PI;
       boolean sunlit = false;
       for (LitMoment.Beam b : moment.beams()) {
         boolean struck = b.patch().surface().id().equals(s.id());
         if (struck && b.patch().region().isWithinDistance(Outlines.point(at), NEAR_PATCH)) {
-          Frame f = s.face().frame();
-          Vec3 sun = f.directionToLocal(moment.state().sky().sun());
-          Vec3 to = f.directionToLocal(eye.minus(place.get()).unit());
-          double beam = b.normalLux() * sun.z();
-          lux += beam;
-          luminance +=
-              beam
-                  * Coating.of(s.paint())
-                      .reflectance(sun.x(), sun.y(), sun.z(), to.x(), to.y(), to.z());
+          lux += b.normalLux() * sun.z();
+          luminance += b.normalLux() * sun.z() * toward;
           sunlit = true;
         }
       }

@@ -2,6 +2,7 @@ package slantlight.view;
 
 import java.util.List;
 import java.util.OptionalInt;
+import slantlight.board.Joint;
 import slantlight.geom.Vec2;
 import slantlight.score.Band;
 import slantlight.view.draw.Box;
@@ -34,9 +35,18 @@ final class Presentation {
     return whole.bottom(Math.rint(Math.min(BAND, whole.h() * 0.3)));
   }
 
+  /** Place of the stop at hand among the stops. */
+  private static int number(List<Stop> stops, Stage stage) {
+    return Math.min(stage.stop, stops.size() - 1);
+  }
+
   /** Shows where in the picture the stop's joint is: corners round the place, and its name. */
-  void point(Box picture, Stop stop, Camera camera) {
-    Vec2 at = camera.project(stop.peak().place(), picture);
+  void point(Box picture, List<Stop> stops, Stage stage) {
+    if (stops.isEmpty()) {
+      return;
+    }
+    Stop stop = stops.get(number(stops, stage));
+    Vec2 at = stage.camera.project(stop.peak().place(), picture);
     if (at == null || !picture.inset(ROUND, ROUND).contains(at.x(), at.y())) {
       return;
     }
@@ -60,7 +70,7 @@ final class Presentation {
                     0,
                     Type.strong(16).in(Palette.CHALK),
                     Canvas.Align.CENTRE,
-                    id.substring(id.indexOf('#') + 1),
+                    Joint.name(id),
                     OptionalInt.of(Palette.NIGHT)));
   }
 
@@ -76,7 +86,7 @@ final class Presentation {
           "Nothing shows in this house");
       return;
     }
-    Stop stop = stops.get(Math.min(stage.stop, stops.size() - 1));
+    Stop stop = stops.get(number(stops, stage));
     Box side = box.right(250);
     Box main = box.leftOf(280);
     Band b = Band.of(stop.peak().showing());
@@ -123,7 +133,7 @@ final class Presentation {
         side.bottom(22),
         Type.plain(16).in(Palette.SOFT_CHALK),
         Canvas.Align.RIGHT,
-        (Math.min(stage.stop, stops.size() - 1) + 1) + " of " + stops.size());
+        (number(stops, stage) + 1) + " of " + stops.size());
   }
 
   /** The sentence as large as all of it fits. */

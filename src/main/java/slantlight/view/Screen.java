@@ -221,8 +221,8 @@ final class Screen implements AutoCloseable {
       Box taken = cornered ? at.card() : new Box(0, 0, 0, 0);
       sunArc.label(canvas, picture, taken, model.house(), shape, stage);
     }
-    if (stage.presenting && !stops.isEmpty()) {
-      presentation.point(picture, stops.get(Math.min(stage.stop, stops.size() - 1)), stage.camera);
+    if (stage.presenting) {
+      presentation.point(picture, stops, stage);
     }
     if (!stage.presenting && at.sheet().w() > 0) {
       sheets.you(at.sheet(), stage.camera, Sheet.of(model.house(), stage.surface));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import slantlight.board.Joint;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Rates;
@@ -93,7 +94,7 @@ final class Wordings {
 
   /** "Butt joint B3". */
   static String joint(JointScore j) {
-    return kind(j.joint().kind()) + " " + j.joint().id().substring(j.joint().id().indexOf('#') + 1);
+    return kind(j.joint().kind()) + " " + Joint.name(j.joint().id());
   }
 
   static String sheen(Sheen sheen) {
