@@ -1,25 +1,18 @@
 package slantlight.board;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import slantlight.board.RowFrame.Box;
 import slantlight.board.RowFrame.Side;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
-import slantlight.scene.BoardRun;
-import slantlight.scene.House;
+import slantlight.scene.BoardSize;
 import slantlight.scene.Surface;
-import slantlight.scene.SurfaceKind;
 
-/**
- * Boards in the order they are hung, each with the cuts to make: ceilings before walls before the
- * rest (common practice), on walls the top row first.
- */
+/** Boards in the order they are hung, each with what it is cut from and the cuts to make. */
 public final class CutList {
   /** A cut shorter than this is a trim, not worth a line, m. */
   private static final double TRIM = 3e-3;
@@ -30,54 +23,79 @@ public final class CutList {
    * One board to hang.
    *
    * @param order place in the order of hanging over all surfaces, from 1
-   * @param board its place on its surface
+   * @param sheet number of the board it is cut from, from 1 in the order they are first cut
+   * @param from that board
+   * @param first order of the first piece cut from it: this one's own for a new board
+   * @param later orders of the pieces that what is left is kept for; empty but for a first piece
    * @param cuts what to cut, in order, in the user's units; empty for a whole board
    */
-  public record Entry(int order, Surface surface, PlacedBoard board, List<String> cuts) {
+  public record Entry(
+      int order,
+      CuttingPlan.Piece piece,
+      int sheet,
+      Stock from,
+      int first,
+      List<Integer> later,
+      List<String> cuts) {
     public Entry {
+      later = List.copyOf(later);
       cuts = List.copyOf(cuts);
+    }
+
+    /** What to do, in words: the cuts, and what the rest is kept for. */
+    public List<String> allCuts() {
+      List<String> out = new ArrayList<>(cuts.isEmpty() ? List.of("whole") : cuts);
+      if (!later.isEmpty()) {
+        out.add(
+            "keep the rest for "
+                + later.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+      }
+      return out;
+    }
+
+    /** True when a new board is cut for it, false when it comes from what is left of one. */
+    public boolean opensBoard() {
+      return first == order;
     }
   }
 
   /**
-   * The cut list of a house or of some of its surfaces.
+   * The cut list of a plan.
    *
-   * @param layouts of surfaces of this house
    * @param length writes a length given in m in the user's units
    */
-  public static List<Entry> of(House house, List<Layout> layouts, DoubleFunction<String> length) {
-    Map<String, Surface> byId =
-        house.surfaces().stream().collect(Collectors.toMap(Surface::id, s -> s));
-    List<Layout> ordered = new ArrayList<>(layouts);
-    ordered.sort(Comparator.comparingInt(l -> turn(byId.get(l.surfaceId()).kind())));
+  public static List<Entry> of(CuttingPlan plan, DoubleFunction<String> length) {
+    int[] sheetOf = plan.sheetOf();
     List<Entry> out = new ArrayList<>();
-    for (Layout layout : ordered) {
-      Surface surface = byId.get(layout.surfaceId());
-      for (PlacedBoard b : layout.boards()) {
-        out.add(new Entry(out.size() + 1, surface, b, cuts(surface, layout.run(), b, length)));
-      }
+    for (int i = 0; i < sheetOf.length; i++) {
+      CuttingPlan.Sheet sheet = plan.sheets().get(sheetOf[i]);
+      List<Integer> orders = sheet.cuts().stream().map(c -> c.piece() + 1).toList();
+      boolean opens = orders.get(0) == i + 1;
+      CuttingPlan.Piece piece = plan.pieces().get(i);
+      out.add(
+          new Entry(
+              i + 1,
+              piece,
+              sheetOf[i] + 1,
+              sheet.stock(),
+              orders.get(0),
+              opens ? orders.subList(1, orders.size()) : List.of(),
+              cuts(piece, sheet.stock().size(), opens, length)));
     }
     return out;
   }
 
-  private static int turn(SurfaceKind kind) {
-    return switch (kind) {
-      case CEILING -> 0;
-      case WALL -> 1;
-      case OTHER, FLOOR -> 2;
-    };
-  }
-
   /** The cuts of one board, in the user's units. */
-  static List<String> cuts(
-      Surface surface, BoardRun run, PlacedBoard board, DoubleFunction<String> length) {
-    RowFrame frame = RowFrame.of(surface.framing().orElseThrow(), run);
-    Box box = frame.box(board.outline());
+  private static List<String> cuts(
+      CuttingPlan.Piece piece, BoardSize from, boolean opens, DoubleFunction<String> length) {
+    Surface surface = piece.surface();
+    RowFrame frame = RowFrame.of(surface.framing().orElseThrow(), piece.run());
+    Box box = frame.box(piece.board().blank().corners());
     List<String> cuts = new ArrayList<>();
-    if (board.stock().length() - box.length() > TRIM) {
+    if (!opens || from.length() - box.length() > TRIM) {
       cuts.add("cut to " + length.apply(box.length()));
     }
-    if (board.stock().width() - box.width() > TRIM) {
+    if (from.width() - box.width() > TRIM) {
       cuts.add("rip to " + length.apply(box.width()));
     }
     for (List<Vec2> hole : surface.face().holes()) {

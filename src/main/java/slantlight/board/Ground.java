@@ -153,7 +153,7 @@ final class Ground {
    * Sizes that can be carried in, by their areas; when none can, the shortest ones cut down to the
    * carry.
    */
-  private static List<BoardSize> carried(BoardOffer offer) {
+  static List<BoardSize> carried(BoardOffer offer) {
     double shortest = Double.POSITIVE_INFINITY;
     for (BoardSize b : offer.sizes()) {
       shortest = Math.min(shortest, b.length());

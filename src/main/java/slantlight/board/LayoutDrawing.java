@@ -1,7 +1,6 @@
 package slantlight.board;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,13 +23,11 @@ final class LayoutDrawing {
   LayoutDrawing(Ground ground, Plan plan) {
     this.ground = ground;
     this.plan = plan;
-    List<Cut> order = new ArrayList<>(plan.rows());
-    if (ground.surface.kind() == SurfaceKind.WALL && ground.frame.t().y() > 0.5) {
-      // Walls are hung from the ceiling down, so that the gap stays at the floor.
-      Collections.reverse(order);
-    }
-    for (Cut cut : order) {
-      addRow(cut);
+    int rows = plan.rows().size();
+    // Walls are hung from the ceiling down, so that the gap stays at the floor.
+    boolean down = ground.surface.kind() == SurfaceKind.WALL && ground.frame.t().y() > 0.5;
+    for (int i = 0; i < rows; i++) {
+      addRow(down ? rows - 1 - i : i);
     }
     for (int i = 0; i + 1 < plan.rows().size(); i++) {
       addRowJoint(plan.rows().get(i).row(), plan.rows().get(i + 1).row());
@@ -72,22 +69,50 @@ final class LayoutDrawing {
     return surface.id() + "#" + kind.name().charAt(0) + number;
   }
 
-  private void addRow(Cut cut) {
-    Row row = cut.row();
-    for (Piece p : cut.pattern().pieces()) {
+  private void addRow(int number) {
+    Row row = plan.rows().get(number).row();
+    for (Piece p : plan.rows().get(number).pattern().pieces()) {
       Run run = row.runs().get(p.run());
       boards.add(
           new PlacedBoard(
               boards.size() + 1,
               p.stock(),
               ground.frame.rectangle(p.from(), row.t0(), p.to(), row.t1()),
-              run.area(p.from(), p.to())));
+              run.area(p.from(), p.to()),
+              blank(number, run, p)));
       if (p.to() < run.to() - 1e-6) {
         for (Span v : run.cut(p.to())) {
           add(JointKind.BUTT, p.to(), v.from(), p.to(), v.to());
         }
       }
     }
+  }
+
+  private Blank blank(int number, Run run, Piece p) {
+    List<Cut> rows = plan.rows();
+    Row row = rows.get(number).row();
+    boolean lower =
+        number > 0
+            && !rows.get(number - 1).row().cutTop()
+            && meet(rows.get(number - 1).row().reachingTop(), run.reachingDown(row.t0()), p);
+    boolean upper =
+        number + 1 < rows.size()
+            && !row.cutTop()
+            && meet(run.reachingUp(row.t1()), rows.get(number + 1).row().reachingBottom(), p);
+    Span extent = run.extent(p.from(), p.to());
+    double lo = lower ? row.t0() : extent.from();
+    double hi = upper ? row.t1() : extent.to();
+    return new Blank(
+        ground.frame.rectangle(p.from(), lo, p.to(), hi),
+        p.to() - p.from(),
+        hi - lo,
+        (lower ? 1 : 0) + (upper ? 1 : 0));
+  }
+
+  /** True when two rows meet somewhere along a piece. */
+  private static boolean meet(List<Span> below, List<Span> above, Piece p) {
+    List<Span> own = List.of(new Span(p.from(), p.to()));
+    return !Span.common(Span.common(below, above), own).isEmpty();
   }
 
   private void addRowJoint(Row below, Row above) {

@@ -127,13 +127,20 @@ public final class LayoutSolver {
     }
     return "Boards run "
         + way
-        + ": "
+        + ": their joints weigh "
+        + less(best.cost.showing(), other.cost.showing())
+        + otherWay
+        + " ("
         + lengths(best)
         + ", against "
         + lengths(other)
-        + " "
-        + otherWay
-        + ".";
+        + ").";
+  }
+
+  /** How two sums of weighted joint compare, the first no larger. */
+  private static String less(long best, long other) {
+    long percent = other == 0 ? 0 : Math.round(100.0 * (other - best) / other);
+    return percent < 1 ? "as much as " : percent + " % less than ";
   }
 
   private static String way(BoardRun run) {
@@ -141,6 +148,7 @@ public final class LayoutSolver {
   }
 
   private static String lengths(Candidate c) {
+    boolean feet = c.ground.surface.boards().orElseThrow().inInches();
     List<Joint> joints = new LayoutDrawing(c.ground, c.plan).joints();
     double butt = 0;
     double tapered = 0;
@@ -151,13 +159,14 @@ public final class LayoutSolver {
         butt += j.length();
       }
     }
-    return amount(tapered) + " tapered and " + amount(butt) + " butt or cut joint";
+    return amount(tapered, feet) + " tapered, " + amount(butt, feet) + " butt or cut";
   }
 
-  private static String amount(double metres) {
-    return metres < 5e-3
-        ? "no"
-        : rounded(metres, 1) + " m (" + rounded(metres / 0.3048, 0) + " ft)";
+  private static String amount(double metres, boolean feet) {
+    if (metres < 5e-3) {
+      return "none";
+    }
+    return feet ? rounded(metres / 0.3048, 0) + " ft" : rounded(metres, 1) + " m";
   }
 
   /** As {@code %.1f} would print it, without the locale data that a format reads first. */

@@ -1,13 +1,14 @@
 package slantlight.board;
 
-import java.util.Map;
-import slantlight.scene.BoardSize;
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Material for a surface or, summed, a house. Coverage rules and their sources are in the board
  * data file.
  *
- * @param boards stock boards by size
+ * @param boards boards to buy
  * @param netArea area covered, m2
  * @param boardArea area bought, m2
  * @param tape m
@@ -16,7 +17,7 @@ import slantlight.scene.BoardSize;
  * @param fasteners count
  */
 public record Quantities(
-    Map<BoardSize, Integer> boards,
+    SortedMap<Stock, Integer> boards,
     double netArea,
     double boardArea,
     double tape,
@@ -24,7 +25,7 @@ public record Quantities(
     double cornerBead,
     int fasteners) {
   public Quantities {
-    boards = Map.copyOf(boards);
+    boards = Collections.unmodifiableSortedMap(new TreeMap<>(boards));
   }
 
   /** Share of the bought area that is cut away, 0 to 1. */

@@ -1,19 +1,19 @@
 package slantlight.board;
 
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
+import java.util.TreeMap;
 import slantlight.geom.Vec2;
-import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.Opening;
 import slantlight.scene.OpeningKind;
 import slantlight.scene.Surface;
 
 /**
- * Counts the material that a layout needs. Boards: one per piece, offcuts are waste. Tape: joints
- * between boards and inside corners. Corner bead: outside corners and, when asked for, the edges of
- * windows whose returns are boarded. Compound by {@link Coverage}. Screws by {@link Fasteners}.
+ * Counts the material that a layout needs. Boards by {@link CuttingPlan}: what is left of one
+ * serves other pieces. Tape: joints between boards and inside corners. Corner bead: outside corners
+ * and, when asked for, the edges of windows whose returns are boarded. Compound by {@link
+ * Coverage}. Screws by {@link Fasteners}.
  */
 public final class QuantityTakeoff {
   private final House house;
@@ -49,43 +49,35 @@ public final class QuantityTakeoff {
    */
   public Quantities of(Surface surface, Layout layout, int level) {
     if (!surface.boarded()) {
-      return new Quantities(Map.of(), 0, 0, 0, 0, 0, 0);
+      return new Quantities(new TreeMap<>(), 0, 0, 0, 0, 0, 0);
     }
-    Map<BoardSize, Integer> boards = new HashMap<>();
-    double bought = 0;
-    for (PlacedBoard b : layout.boards()) {
-      boards.merge(rounded(b.stock()), 1, Integer::sum);
-      bought += b.stock().width() * b.stock().length();
-    }
+    CuttingPlan plan = CuttingPlan.of(List.of(surface), List.of(layout));
     double area = surface.face().area();
     double joints = layout.joints().stream().mapToDouble(Joint::length).sum();
     double tape = level == 0 ? 0 : joints + corners.inside(surface.id());
     double bead = level == 0 ? 0 : corners.outside(surface.id()) + returnBead(surface);
     int screws = layout.boards().isEmpty() ? 0 : Fasteners.all(surface, layout.boards()).size();
     return new Quantities(
-        boards, area, bought, tape, coverage.compound(level) * area, bead, screws);
+        plan.order(), area, plan.area(), tape, coverage.compound(level) * area, bead, screws);
   }
 
-  /** To 0.01 mm, so that 12 ft reached by different sums is one size. */
-  private static BoardSize rounded(BoardSize b) {
-    return new BoardSize(Math.round(b.width() * 1e5) / 1e5, Math.round(b.length() * 1e5) / 1e5);
-  }
-
-  /** Sum over surfaces. */
-  public static Quantities sum(Collection<Quantities> parts) {
-    Map<BoardSize, Integer> boards = new HashMap<>();
-    double[] s = new double[5];
+  /**
+   * Sum over surfaces. Fewer boards than the surfaces' own together, since what one leaves serves
+   * another.
+   *
+   * @param plan for all these surfaces
+   */
+  public static Quantities sum(Collection<Quantities> parts, CuttingPlan plan) {
+    double[] s = new double[4];
     int screws = 0;
     for (Quantities q : parts) {
-      q.boards().forEach((size, n) -> boards.merge(size, n, Integer::sum));
       s[0] += q.netArea();
-      s[1] += q.boardArea();
-      s[2] += q.tape();
-      s[3] += q.compound();
-      s[4] += q.cornerBead();
+      s[1] += q.tape();
+      s[2] += q.compound();
+      s[3] += q.cornerBead();
       screws += q.fasteners();
     }
-    return new Quantities(boards, s[0], s[1], s[2], s[3], s[4], screws);
+    return new Quantities(plan.order(), s[0], plan.area(), s[1], s[2], s[3], screws);
   }
 
   /** Edges of the surface's windows with a reveal, those on the outline left out. */

@@ -158,6 +158,21 @@ final class Run implements Comparable<Run> {
     return a;
   }
 
+  /** How far the run reaches across its row between two places. */
+  Span extent(double s0, double s1) {
+    double lo = Double.POSITIVE_INFINITY;
+    double hi = Double.NEGATIVE_INFINITY;
+    for (Trapezoid z : trapezoids) {
+      double p = Math.max(s0, z.s0);
+      double q = Math.min(s1, z.s1);
+      if (q - p > SAME) {
+        lo = Math.min(lo, Math.min(z.lo(p), z.lo(q)));
+        hi = Math.max(hi, Math.max(z.hi(p), z.hi(q)));
+      }
+    }
+    return new Span(lo, hi);
+  }
+
   /** Stretches of t where a square cut at {@code s} has board on both sides. */
   List<Span> cut(double s) {
     List<Span> out = new ArrayList<>();

@@ -7,20 +7,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import slantlight.board.Coverage;
 import slantlight.board.CutList;
+import slantlight.board.CuttingPlan;
 import slantlight.board.Joint;
 import slantlight.board.Layout;
 import slantlight.board.PlacedBoard;
 import slantlight.board.Quantities;
 import slantlight.board.QuantityTakeoff;
+import slantlight.board.Stock;
 import slantlight.geom.Vec2;
 import slantlight.report.Csv;
 import slantlight.scene.BoardRun;
-import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
@@ -30,19 +30,31 @@ import slantlight.units.LengthUnit;
 /** Layouts, quantities and cut list in the forms that the boards command prints. */
 final class BoardsAnswer {
   private static final String CAUTION =
-      "One board per piece: offcuts count as waste. Quantities and layouts are estimates; follow the"
-          + " board maker's instructions and local codes, above all for fire-rated assemblies.";
+      "Quantities and layouts are estimates; follow the board maker's instructions and local codes,"
+          + " above all for fire-rated assemblies.";
 
   private final House house;
   private final List<Layout> layouts;
   private final LengthUnit unit;
   private final List<Quantities> parts = new ArrayList<>();
+  private final CuttingPlan plan;
+  private final String weighed;
 
+  /**
+   * @param weighed what joints weigh in these layouts, a sentence
+   */
   BoardsAnswer(
-      House house, List<Surface> surfaces, List<Layout> layouts, LengthUnit unit, int level) {
+      House house,
+      List<Surface> surfaces,
+      List<Layout> layouts,
+      LengthUnit unit,
+      int level,
+      String weighed) {
     this.house = house;
     this.layouts = layouts;
     this.unit = unit;
+    this.weighed = weighed;
+    this.plan = CuttingPlan.of(surfaces, layouts);
     QuantityTakeoff takeoff = new QuantityTakeoff(house);
     for (int i = 0; i < surfaces.size(); i++) {
       Surface s = surfaces.get(i);
@@ -54,12 +66,8 @@ final class BoardsAnswer {
     return new Length(metres).format(unit);
   }
 
-  private String size(BoardSize b) {
-    return length(b.width()) + " x " + length(b.length());
-  }
-
   private List<CutList.Entry> cutList() {
-    return CutList.of(house, layouts, this::length);
+    return CutList.of(plan, this::length);
   }
 
   void print(PrintWriter out, int width) {
@@ -69,23 +77,22 @@ final class BoardsAnswer {
         new TextTable(
             TextTable.left("Surface"),
             TextTable.left("Run"),
-            TextTable.right("Boards"),
+            TextTable.right("Pieces"),
             TextTable.right("Tapered"),
             TextTable.right("Butt, cut"),
-            TextTable.right("Waste"),
             TextTable.wrap("Why"));
-    for (int i = 0; i < layouts.size(); i++) {
-      Layout l = layouts.get(i);
+    for (Layout l : layouts) {
       table.row(
           l.surfaceId(),
           way(l.run()),
           Integer.toString(l.boards().size()),
           length(l.length(JointKind.TAPERED)),
           length(l.length(JointKind.BUTT) + l.length(JointKind.CUT)),
-          l.boards().isEmpty() ? "-" : percent(parts.get(i).waste()),
           l.reason());
     }
     table.print(out, width);
+    out.println();
+    TextTable.wrapped(weighed, width).forEach(out::println);
     printNotes(out, width);
     printQuantities(out, width);
     printCuts(out, width);
@@ -110,14 +117,19 @@ final class BoardsAnswer {
   }
 
   private void printQuantities(PrintWriter out, int width) {
-    Quantities sum = QuantityTakeoff.sum(parts);
+    Quantities sum = QuantityTakeoff.sum(parts, plan);
     out.println();
     TextTable table =
         new TextTable(
             TextTable.left("Quantity"), TextTable.right("Amount"), TextTable.wrap("Remark"));
-    for (BoardSize b : sizes(sum)) {
-      table.row("board " + size(b), Integer.toString(sum.boards().get(b)), "");
-    }
+    sum.boards().forEach((b, n) -> table.row("board " + b.name(), Integer.toString(n), ""));
+    table.row(
+        "boards in all",
+        Integer.toString(plan.sheets().size()),
+        "for "
+            + plan.pieces().size()
+            + " pieces: what a board leaves serves others, as the cut list says; order a few more"
+            + " for breakage");
     table.row(
         "area covered", area(sum.netArea()), percent(sum.waste()) + " of the bought area is waste");
     table.row(
@@ -130,12 +142,6 @@ final class BoardsAnswer {
     table.row("corner bead", length(sum.cornerBead()), "outside corners; window returns not in it");
     table.row("screws", Integer.toString(sum.fasteners()), "no allowance for losses");
     table.print(out, width);
-  }
-
-  private static List<BoardSize> sizes(Quantities q) {
-    return q.boards().keySet().stream()
-        .sorted(Comparator.comparingDouble(BoardSize::width).thenComparingDouble(BoardSize::length))
-        .toList();
   }
 
   private String area(double m2) {
@@ -156,16 +162,16 @@ final class BoardsAnswer {
         new TextTable(
             TextTable.right("Order"),
             TextTable.left("Surface"),
-            TextTable.right("Board"),
+            TextTable.right("Piece"),
             TextTable.left("Cut from"),
             TextTable.wrap("Cuts"));
     for (CutList.Entry e : cutList()) {
       table.row(
           Integer.toString(e.order()),
-          e.surface().id(),
-          Integer.toString(e.board().number()),
-          size(e.board().stock()),
-          e.cuts().isEmpty() ? "whole" : String.join("; ", e.cuts()));
+          e.piece().surface().id(),
+          Integer.toString(e.piece().board().number()),
+          e.opensBoard() ? e.from().name() : "rest of " + e.first(),
+          String.join("; ", e.allCuts()));
     }
     if (!table.isEmpty()) {
       table.print(out, width);
@@ -178,9 +184,11 @@ final class BoardsAnswer {
         new Csv(
             "order",
             "surface",
-            "board",
-            "stock_width_m",
-            "stock_length_m",
+            "piece",
+            "sheet",
+            "sheet_width_m",
+            "sheet_length_m",
+            "sheet_thickness_m",
             "area_m2",
             "x0_m",
             "y0_m",
@@ -188,14 +196,16 @@ final class BoardsAnswer {
             "y1_m",
             "cuts");
     for (CutList.Entry e : cutList()) {
-      PlacedBoard b = e.board();
-      csv.number(e.order()).text(e.surface().id()).number(b.number());
-      csv.number(b.stock().width()).number(b.stock().length()).number(b.area());
+      PlacedBoard b = e.piece().board();
+      csv.number(e.order()).text(e.piece().surface().id()).number(b.number());
+      csv.number(e.sheet());
+      csv.number(e.from().size().width()).number(e.from().size().length());
+      csv.number(e.from().thickness()).number(b.area());
       for (int corner : new int[] {0, 2}) {
         Vec2 p = b.outline().get(corner);
         csv.number(p.x()).number(p.y());
       }
-      csv.text(String.join("; ", e.cuts())).end();
+      csv.text(String.join("; ", e.allCuts())).end();
     }
     return csv.toString();
   }
@@ -205,23 +215,40 @@ final class BoardsAnswer {
     ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
     ObjectNode root = mapper.createObjectNode();
     root.put("scene", house.name());
+    root.put("weighed", weighed);
     root.put("caution", CAUTION);
     ArrayNode list = root.putArray("surfaces");
     for (int i = 0; i < layouts.size(); i++) {
       addLayout(list.addObject(), layouts.get(i), parts.get(i));
     }
-    addQuantities(root.putObject("total"), QuantityTakeoff.sum(parts));
+    addQuantities(root.putObject("total"), QuantityTakeoff.sum(parts, plan));
+    addSheets(root.putArray("sheets"));
     ArrayNode cuts = root.putArray("cutList");
     for (CutList.Entry e : cutList()) {
       ObjectNode node = cuts.addObject();
-      node.put("order", e.order()).put("surface", e.surface().id());
-      node.put("board", e.board().number());
-      e.cuts().forEach(node.putArray("cuts")::add);
+      node.put("order", e.order()).put("surface", e.piece().surface().id());
+      node.put("board", e.piece().board().number()).put("sheet", e.sheet());
+      e.allCuts().forEach(node.putArray("cuts")::add);
     }
     try {
       return mapper.writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree in memory can be written", e);
+    }
+  }
+
+  /** Boards to buy, and where each piece lies on its board. */
+  private void addSheets(ArrayNode sheets) {
+    for (CuttingPlan.Sheet sheet : plan.sheets()) {
+      ObjectNode node = sheets.addObject();
+      node.put("number", sheets.size());
+      addStock(node, sheet.stock());
+      ArrayNode cuts = node.putArray("pieces");
+      for (CuttingPlan.Cut c : sheet.cuts()) {
+        ObjectNode cut = cuts.addObject();
+        cut.put("order", c.piece() + 1).put("x", c.x()).put("y", c.y());
+        cut.put("length", c.length()).put("width", c.width());
+      }
     }
   }
 
@@ -249,12 +276,14 @@ final class BoardsAnswer {
 
   private static void addQuantities(ObjectNode node, Quantities q) {
     ArrayNode boards = node.putArray("boards");
-    for (BoardSize b : sizes(q)) {
-      ObjectNode board = boards.addObject();
-      board.put("width", b.width()).put("length", b.length()).put("count", q.boards().get(b));
-    }
+    q.boards().forEach((stock, n) -> addStock(boards.addObject(), stock).put("count", n));
     node.put("netArea", q.netArea()).put("boardArea", q.boardArea()).put("waste", q.waste());
     node.put("tape", q.tape()).put("compoundLitres", q.compound());
     node.put("cornerBead", q.cornerBead()).put("fasteners", q.fasteners());
+  }
+
+  private static ObjectNode addStock(ObjectNode node, Stock s) {
+    node.put("width", s.size().width()).put("length", s.size().length());
+    return node.put("thickness", s.thickness());
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,6 +24,8 @@ import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
+import slantlight.score.ScoreOptions;
+import slantlight.score.Scorer;
 import slantlight.units.Length;
 import slantlight.units.LengthUnit;
 
@@ -30,10 +33,20 @@ import slantlight.units.LengthUnit;
 @Command(
     name = "boards",
     description =
-        "Lay boards on every surface: fewest visible joints, then least waste, then fewest boards;"
-            + " with quantities and a cut list in hanging order.")
+        "Lay boards on every surface where their joints show least over the year, as score does;"
+            + " with the boards to order and a cut list in hanging order.")
 final class BoardsCommand implements Callable<Integer> {
+  private static final String BY_SHOWING =
+      "Joints weigh their length times the most that they would show over the year at level 4."
+          + " These are the boards that score and report speak of, where run, carry and fixed boards"
+          + " are the same.";
+
+  private static final String EVENLY =
+      "Joints weigh their length, butt and cut ones three times as much as tapered ones, wherever"
+          + " they are: without --even the boards may lie otherwise, as score and report have them.";
+
   @Mixin private CommonOptions common;
+  @Mixin private ProgressOptions progress;
   @Mixin private ChosenSurfaces chosen;
 
   @Parameters(paramLabel = "SCENE", description = "Scene file (JSON).")
@@ -59,6 +72,13 @@ final class BoardsCommand implements Callable<Integer> {
         "inside; may be given several times."
       })
   private List<String> fixes = List.of();
+
+  @Option(
+      names = "--even",
+      description =
+          "Take every place for as bad as another: at once, without computing light; not the boards"
+              + " that score and report speak of.")
+  private boolean even;
 
   @Option(
       names = "--level",
@@ -104,12 +124,9 @@ final class BoardsCommand implements Callable<Integer> {
     House house = Scenes.read(scene, common.err());
     List<Surface> surfaces = chosen.in(house);
     LengthUnit unit = units == null ? usualUnit(surfaces) : units;
-    Map<String, List<PlacedBoard>> fixed = fixed(surfaces, unit);
-    List<Layout> layouts = new ArrayList<>();
-    for (Surface surface : surfaces) {
-      layouts.add(solve(surface, unit, fixed.getOrDefault(surface.id(), List.of())));
-    }
-    BoardsAnswer answer = new BoardsAnswer(house, surfaces, layouts, unit, level);
+    List<Layout> layouts = layouts(house, surfaces, unit);
+    BoardsAnswer answer =
+        new BoardsAnswer(house, surfaces, layouts, unit, level, even ? EVENLY : BY_SHOWING);
     if (form != null && form.json) {
       common.out().print(answer.json());
     } else if (form != null && form.csv) {
@@ -131,13 +148,35 @@ final class BoardsCommand implements Callable<Integer> {
     return inches ? LengthUnit.FT : LengthUnit.MM;
   }
 
-  private Layout solve(Surface surface, LengthUnit unit, List<PlacedBoard> keep) {
+  /** Laid evenly first: that is done at once, and finds what cannot be done. */
+  private List<Layout> layouts(House house, List<Surface> surfaces, LengthUnit unit) {
+    Map<String, List<PlacedBoard>> fixed = fixed(surfaces, unit);
+    List<Layout> evenly =
+        surfaces.stream()
+            .map(s -> solve(s, unit, ShowWeight.PLAIN.whereUncovered(s), fixed))
+            .toList();
+    if (even) {
+      return evenly;
+    }
+    ScoreOptions options =
+        ScoreOptions.standard()
+            .withSurfaces(surfaces.stream().map(Surface::id).collect(Collectors.toSet()));
+    try (ConsoleProgress bar = progress.open()) {
+      Map<String, ShowWeight> weights = Scorer.weights(house, options, bar);
+      return surfaces.stream()
+          .map(s -> solve(s, unit, weights.getOrDefault(s.id(), ShowWeight.PLAIN), fixed))
+          .toList();
+    }
+  }
+
+  private Layout solve(
+      Surface surface, LengthUnit unit, ShowWeight weight, Map<String, List<PlacedBoard>> fixed) {
     try {
       return LayoutSolver.solve(
           withOptions(surface, unit),
-          ShowWeight.PLAIN.whereUncovered(surface),
+          weight,
           LayoutRules.COMMON,
-          keep);
+          fixed.getOrDefault(surface.id(), List.of()));
     } catch (ImpossibleLayoutException e) {
       throw CommandFailure.usage("--fix: " + e.getMessage());
     }

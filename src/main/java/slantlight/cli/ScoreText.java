@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import slantlight.board.CuttingPlan;
 import slantlight.decide.RegionalScale;
 import slantlight.decide.Showing;
 import slantlight.decide.Verdict;
 import slantlight.report.Cautions;
-import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.LevelScale;
@@ -170,7 +170,6 @@ final class ScoreText {
 
   private void quantities(PrintWriter out) {
     Map<Integer, Double> area = new TreeMap<>(Comparator.reverseOrder());
-    Map<String, Integer> boards = new TreeMap<>();
     double tapered = 0;
     double butt = 0;
     for (SurfaceScore s : score.surfaces()) {
@@ -178,7 +177,6 @@ final class ScoreText {
           verdicts.get(s.surfaceId()).level(),
           house.surface(s.surfaceId()).face().area(),
           Double::sum);
-      s.layout().boards().forEach(b -> boards.merge(size(b.stock()), 1, Integer::sum));
       for (var joint : s.layout().joints()) {
         if (joint.kind() == JointKind.TAPERED) {
           tapered += joint.length();
@@ -195,7 +193,11 @@ final class ScoreText {
                     Locale.ROOT, "level %d %,.0f ft2 (%,.0f m2)", level, m2 / SQUARE_FOOT, m2)));
     wrap(out, "Area: ", String.join(", ", areas) + ".");
     List<String> stock = new ArrayList<>();
-    boards.forEach((size, count) -> stock.add(count + " of " + size));
+    CuttingPlan plan =
+        CuttingPlan.of(
+            score.surfaces().stream().map(s -> house.surface(s.surfaceId())).toList(),
+            score.surfaces().stream().map(SurfaceScore::layout).toList());
+    plan.order().forEach((kind, count) -> stock.add(count + " of " + kind.name()));
     wrap(out, "Boards: ", String.join(", ", stock) + ".");
     wrap(
         out,
@@ -207,11 +209,6 @@ final class ScoreText {
             tapered,
             butt / 0.3048,
             butt));
-  }
-
-  private static String size(BoardSize size) {
-    return String.format(
-        Locale.ROOT, "%02.0f in x %02.0f ft", size.width() / 0.0254, size.length() / 0.3048);
   }
 
   private List<SurfaceScore> byNeed() {

@@ -3,6 +3,7 @@ package slantlight.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slantlight.board.CuttingPlan;
 import slantlight.board.GypsumRules;
 import slantlight.scene.BoardOffer;
 import slantlight.scene.BoardRun;
@@ -98,10 +99,8 @@ final class Candidates {
         .sum();
   }
 
-  /** Area of the stock boards of a layout, m2. */
-  static double boardArea(SurfaceScore score) {
-    return score.layout().boards().stream()
-        .mapToDouble(b -> b.stock().width() * b.stock().length())
-        .sum();
+  /** Area of the boards to buy for a surface by itself, m2. */
+  static double boardArea(Surface surface, SurfaceScore score) {
+    return CuttingPlan.of(List.of(surface), List.of(score.layout())).area();
   }
 }

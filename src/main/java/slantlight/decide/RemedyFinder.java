@@ -294,8 +294,11 @@ public final class RemedyFinder {
   private OptionalLong price(String id, Trial asItIs, Trial t, int level) {
     List<OptionalLong> parts = new ArrayList<>();
     parts.add(pricing.finish(id, Baseline.level(house, t.score()), level));
+    Surface surface = house.surface(id);
     parts.add(
-        pricing.boards(Candidates.boardArea(asItIs.score()), Candidates.boardArea(t.score())));
+        pricing.boards(
+            Candidates.boardArea(surface, asItIs.score()),
+            Candidates.boardArea(surface, t.score())));
     if (t.changes().stream().anyMatch(r -> r instanceof Remedy.BackBlock)) {
       parts.add(pricing.backBlock(id, Candidates.buttLength(t.score())));
     }

@@ -1,18 +1,13 @@
 package slantlight.report;
 
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import slantlight.board.Coverage;
-import slantlight.board.Quantities;
-import slantlight.board.QuantityTakeoff;
 import slantlight.decide.FinishLevel;
 import slantlight.decide.RegionalScale;
 import slantlight.decide.Showing;
 import slantlight.decide.Verdict;
-import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.scene.LevelScale;
 import slantlight.scene.Room;
@@ -279,77 +274,13 @@ final class ReportBody {
   }
 
   private void quantities() {
-    section("quantities", "Quantities");
-    if (data.quantities().isEmpty()) {
-      html.leaf("p", "Quantities were not taken off for this report.");
-      html.close();
-      return;
-    }
-    html.leaf(
-        "p",
-        "From the board layouts of this report, before your own allowance for breakage. Tape is the"
-            + String.format(
-                Locale.ROOT,
-                " measured length of joints and inside corners: order %.0f %% more. ",
-                100 * Coverage.shipped().tapeWaste())
-            + "Compound is a rule by area, and print goes from half of it to a fifth above it:"
-            + " check it against your maker's data.");
-    html.open(
-        "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Quantities");
-    html.open("table", "class", "cards").open("thead").open("tr");
-    String[] names = {
-      "Surface",
-      "Boards",
-      "Board area",
-      "Waste",
-      "Tape, m",
-      "Compound, l",
-      "Corner bead, m",
-      "Fasteners"
-    };
-    for (int i = 0; i < names.length; i++) {
-      html.leaf("th", names[i], "scope", "col", "class", i < 2 ? "" : "n");
-    }
-    html.close().close().open("tbody");
-    for (ReportData.SurfaceQuantities q : data.quantities()) {
-      Surface surface = house.surface(q.surfaceId());
-      quantityRow(surface.label(), surface.roomId(), q.quantities(), names);
-    }
+    MaterialSections material = new MaterialSections(html, data, paper);
+    section("quantities", "What to order");
+    material.quantities();
     html.close();
-    List<Quantities> all =
-        data.quantities().stream().map(ReportData.SurfaceQuantities::quantities).toList();
-    html.open("tfoot");
-    quantityRow("Whole house", "", QuantityTakeoff.sum(all), names);
-    html.close().close().close().close();
-  }
-
-  private void quantityRow(String label, String room, Quantities q, String[] names) {
-    if (room.isEmpty()) {
-      html.open("tr");
-    } else {
-      html.open("tr", "data-room", room);
-    }
-    html.leaf("th", label, "scope", "row", "dir", "auto");
-    html.leaf("td", boards(q), "data-label", names[1]);
-    String[] cells = {
-      String.format(Locale.ROOT, "%.1f m\u00b2", q.boardArea()),
-      String.format(Locale.ROOT, "%.0f %%", 100 * q.waste()),
-      String.format(Locale.ROOT, "%.1f", q.tape()),
-      String.format(Locale.ROOT, "%.1f", q.compound()),
-      String.format(Locale.ROOT, "%.1f", q.cornerBead()),
-      Integer.toString(q.fasteners())
-    };
-    for (int i = 0; i < cells.length; i++) {
-      html.leaf("td", cells[i], "class", "n", "data-label", names[i + 2]);
-    }
+    section("cuts", "Cut list");
+    material.cutList();
     html.close();
-  }
-
-  private static String boards(Quantities q) {
-    List<BoardSize> sizes = new ArrayList<>(q.boards().keySet());
-    sizes.sort((a, b) -> Double.compare(b.length() * b.width(), a.length() * a.width()));
-    return String.join(
-        ", ", sizes.stream().map(s -> q.boards().get(s) + " \u00d7 " + StockSize.name(s)).toList());
   }
 
   private void inspection() {

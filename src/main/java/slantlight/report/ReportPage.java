@@ -85,9 +85,15 @@ public final class ReportPage {
   private static void navigation(Html html) {
     html.open("nav", "aria-label", "Sections").open("ul");
     String[][] links = {
-      {"answer", "Answer"}, {"schedule", "Finish schedule"}, {"cost", "Cost"},
-      {"surfaces", "Surfaces"}, {"quantities", "Quantities"}, {"inspection", "Inspection"},
-      {"site", "Sun and site"}, {"limits", "Assumptions and limits"}
+      {"answer", "Answer"},
+      {"schedule", "Finish schedule"},
+      {"cost", "Cost"},
+      {"surfaces", "Surfaces"},
+      {"quantities", "What to order"},
+      {"cuts", "Cut list"},
+      {"inspection", "Inspection"},
+      {"site", "Sun and site"},
+      {"limits", "Assumptions and limits"}
     };
     for (String[] link : links) {
       html.open("li").leaf("a", link[1], "href", "#" + link[0]).close();

@@ -1,6 +1,7 @@
 package slantlight.scene;
 
 import java.util.List;
+import slantlight.units.LengthUnit;
 
 /**
  * The boards that may be hung on a surface.
@@ -13,5 +14,12 @@ import java.util.List;
 public record BoardOffer(List<BoardSize> sizes, double thickness, BoardRun run, double carry) {
   public BoardOffer {
     sizes = List.copyOf(sizes);
+  }
+
+  /** True when every board is a whole number of inches wide: its buyer measures in feet. */
+  public boolean inInches() {
+    return sizes.stream()
+        .map(b -> b.width() / LengthUnit.IN.metres())
+        .allMatch(w -> Math.abs(w - Math.rint(w)) < 1e-6);
   }
 }

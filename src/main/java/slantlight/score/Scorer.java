@@ -93,6 +93,23 @@ public final class Scorer {
     return inPool(options, () -> new Scorer(light, options, memory, progress).run(false).score());
   }
 
+  /**
+   * How much a metre of joint would show anywhere on the surfaces whose boards are still to be
+   * laid, by surface id. A score lays its boards by it.
+   *
+   * @throws CancellationException if {@code progress} asks to stop
+   */
+  public static Map<String, ShowWeight> weights(
+      House house, ScoreOptions options, Progress progress) {
+    return inPool(
+        options,
+        () -> {
+          Transport light = Transport.of(house, TransportOptions.DEFAULT, progress);
+          Scorer scorer = fresh(light, options, progress);
+          return scorer.weights(scorer.scored());
+        });
+  }
+
   private static Scorer fresh(LightModel light, ScoreOptions options, Progress progress) {
     return new Scorer(light, options, new JointMemory(), progress);
   }
@@ -158,11 +175,7 @@ public final class Scorer {
    * @param keep whether single moments are wanted, too
    */
   private Followed run(boolean keep) {
-    List<Surface> surfaces =
-        house.surfaces().stream()
-            .filter(Surface::boarded)
-            .filter(s -> options.surfaces().isEmpty() || options.surfaces().contains(s.id()))
-            .toList();
+    List<Surface> surfaces = scored();
     Map<String, Layout> layouts = layouts(surfaces);
     List<Task> tasks =
         surfaces.stream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
@@ -204,6 +217,13 @@ public final class Scorer {
     return new Followed(score, new JointMoments(light, options, lights));
   }
 
+  private List<Surface> scored() {
+    return house.surfaces().stream()
+        .filter(Surface::boarded)
+        .filter(s -> options.surfaces().isEmpty() || options.surfaces().contains(s.id()))
+        .toList();
+  }
+
   /** What comes of each number below a count, made by all threads. */
   private static <T> List<T> made(int count, IntFunction<T> how) {
     AtomicReferenceArray<T> out = new AtomicReferenceArray<>(count);
@@ -214,21 +234,24 @@ public final class Scorer {
   private Map<String, Layout> layouts(List<Surface> surfaces) {
     List<Surface> open =
         surfaces.stream().filter(s -> !options.layouts().containsKey(s.id())).toList();
-    Map<String, ShowWeight> fields =
-        ShowField.of(
-            light,
-            open.stream().filter(s -> s.joints().isEmpty()).toList(),
-            table,
-            options,
-            progress);
+    Map<String, ShowWeight> weights = weights(open);
     Map<String, Layout> out = new ConcurrentHashMap<>(options.layouts());
     Workers.each(
         open.size(),
         i -> {
           Surface s = open.get(i);
-          out.put(s.id(), LayoutSolver.solve(s, fields.getOrDefault(s.id(), ShowWeight.PLAIN)));
+          out.put(s.id(), LayoutSolver.solve(s, weights.getOrDefault(s.id(), ShowWeight.PLAIN)));
         });
     return out;
+  }
+
+  private Map<String, ShowWeight> weights(List<Surface> surfaces) {
+    return ShowField.of(
+        light,
+        surfaces.stream().filter(s -> s.joints().isEmpty()).toList(),
+        table,
+        options,
+        progress);
   }
 
   private List<Task> tasks(Surface surface, Layout layout) {

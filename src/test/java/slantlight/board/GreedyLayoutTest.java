@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import java.util.TreeSet;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import slantlight.board.Reckoning.CutRow;
@@ -24,31 +21,40 @@ import slantlight.scene.Surface;
 /**
  * The solver against boards hung without planning (common practice, no source): widest boards from
  * one side, in each row the longest board first, cut back to the last place that it reaches where a
- * joint may lie without standing over one of the row below. Both are reckoned by {@link Reckoning}.
+ * joint may lie without standing over one of the row below; a new board for each piece. Both are
+ * reckoned by {@link Reckoning}.
  *
- * <p>The solver may use more boards only where it breaks fewer rules or leaves less weighted joint,
- * and then no more than one for each of its rows: docs/model.md says when that happens.
+ * <p>The solver may have more pieces only where it breaks fewer rules or leaves less weighted
+ * joint, and then no more than one for each of its rows: docs/model.md says when that happens. More
+ * boards are bought on one surface in fifty at most, since offcuts serve other pieces.
  */
 class GreedyLayoutTest {
   /** Sums of weighted joint length within this are one, m. */
   private static final double SAME_SHOWING = 2e-5;
 
-  @Provide
-  Arbitrary<Surface> surfaces() {
-    return Arbitraries.randomValue(LayoutPropertiesTest::randomSurface);
+  private static final int SURFACES = 1000;
+
+  @Test
+  void neverDearerThanTheGreedyLayoutAcrossTheFraming() {
+    assertThat(holdAll(BoardRun.ACROSS_FRAMING)).isLessThanOrEqualTo(SURFACES / 500);
   }
 
-  @Property(tries = 1000, seed = "20261125")
-  void neverDearerThanTheGreedyLayoutAcrossTheFraming(@ForAll("surfaces") Surface surface) {
-    hold(surface, BoardRun.ACROSS_FRAMING);
+  @Test
+  void neverDearerThanTheGreedyLayoutAlongTheFraming() {
+    assertThat(holdAll(BoardRun.ALONG_FRAMING)).isLessThanOrEqualTo(SURFACES / 500);
   }
 
-  @Property(tries = 1000, seed = "20261125")
-  void neverDearerThanTheGreedyLayoutAlongTheFraming(@ForAll("surfaces") Surface surface) {
-    hold(surface, BoardRun.ALONG_FRAMING);
+  /** How many of random surfaces take more boards than a greedy layout that keeps the rules. */
+  private static int holdAll(BoardRun run) {
+    int more = 0;
+    for (int seed = 0; seed < SURFACES; seed++) {
+      more += hold(seed, run) ? 1 : 0;
+    }
+    return more;
   }
 
-  private static void hold(Surface any, BoardRun run) {
+  private static boolean hold(int seed, BoardRun run) {
+    Surface any = LayoutPropertiesTest.randomSurface(new Random(seed));
     Surface surface = LayoutPropertiesTest.withRun(any, run);
     RowFrame frame = RowFrame.of(surface.framing().orElseThrow(), run);
     Surface level = carried(LayoutPropertiesTest.turned(surface, frame));
@@ -59,13 +65,17 @@ class GreedyLayoutTest {
     List<CutRow> rows = Reckoning.rowsOf(boards, polygon);
     Sum ours = Reckoning.cost(level, polygon, rows, ShowWeight.PLAIN);
     assertThat(ours.boards()).isEqualTo(l.boards().size());
-    assertThat(ours.compare(greedy)).as("ours %s, greedy %s", ours, greedy).isNotPositive();
+    assertThat(ours.compare(greedy))
+        .as("surface %d: ours %s, greedy %s", seed, ours, greedy)
+        .isNotPositive();
     if (ours.boards() > greedy.boards()) {
       boolean worthIt =
           ours.faults() < greedy.faults() || ours.showing() < greedy.showing() - SAME_SHOWING;
-      assertThat(worthIt).as("ours %s, greedy %s", ours, greedy).isTrue();
+      assertThat(worthIt).as("surface %d: ours %s, greedy %s", seed, ours, greedy).isTrue();
     }
     assertThat(ours.boards()).isLessThanOrEqualTo(greedy.boards() + rows.size());
+    int bought = CuttingPlan.of(List.of(surface), List.of(l)).sheets().size();
+    return bought > greedy.boards() && ours.faults() == greedy.faults();
   }
 
   /** Only boards that can be carried in are on offer. */

@@ -10,6 +10,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Face;
@@ -31,13 +34,15 @@ class QuantityTakeoffTest {
   void everyInsideCornerOfABoxIsTapedOnce() {
     List<Quantities> parts = new ArrayList<>();
     double joints = 0;
+    List<Layout> layouts = new ArrayList<>();
     QuantityTakeoff takeoff = new QuantityTakeoff(ROOM);
     for (Surface s : ROOM.surfaces()) {
       Layout l = LayoutSolver.solve(s, ShowWeight.PLAIN);
+      layouts.add(l);
       joints += l.joints().stream().mapToDouble(Joint::length).sum();
       parts.add(takeoff.of(s, l, 4));
     }
-    Quantities sum = QuantityTakeoff.sum(parts);
+    Quantities sum = QuantityTakeoff.sum(parts, CuttingPlan.of(ROOM.surfaces(), layouts));
     // Four corners and the ring where walls meet the ceiling; the floor is not boarded.
     double corners = 4 * 8 * FT + 2 * (20 + 14) * FT;
     assertThat(sum.tape()).isCloseTo(joints + corners, within(1e-9));
@@ -48,7 +53,8 @@ class QuantityTakeoffTest {
   @Test
   void boardsThatFitButForRoundingWasteNothing() {
     double area = 12 * FT * 4 * FT;
-    Map<BoardSize, Integer> one = Map.of(new BoardSize(4 * FT, 12 * FT), 1);
+    SortedMap<Stock, Integer> one =
+        new TreeMap<>(Map.of(new Stock(new BoardSize(4 * FT, 12 * FT), IN / 2), 1));
     double waste = new Quantities(one, area * (1 + 1e-12), area, 0, 0, 0, 0).waste();
     assertThat(String.format(Locale.ROOT, "%.0f %%", 100 * waste)).isEqualTo("0 %");
   }
@@ -129,13 +135,17 @@ class QuantityTakeoffTest {
                             Boards.offer(BoardRun.ACROSS_FRAMING, new double[] {48}, 8, 12, 14)),
                         ShowWeight.PLAIN))
             .toList();
-    List<CutList.Entry> list = CutList.of(ROOM, layouts, m -> Math.round(m / IN) + "\"");
-    assertThat(list.get(0).surface().kind()).isEqualTo(SurfaceKind.CEILING);
-    assertThat(list.stream().map(e -> e.surface().kind()).toList())
+    CuttingPlan plan = CuttingPlan.of(ROOM.surfaces(), layouts);
+    List<CutList.Entry> list = CutList.of(plan, m -> Math.round(m / IN) + "\"");
+    assertThat(list.get(0).piece().surface().kind()).isEqualTo(SurfaceKind.CEILING);
+    assertThat(list.stream().map(e -> e.piece().surface().kind()).toList())
         .isSortedAccordingTo(Comparator.reverseOrder());
     CutList.Entry firstOfWall =
-        list.stream().filter(e -> e.surface().id().equals("room/north")).findFirst().orElseThrow();
-    assertThat(firstOfWall.board().outline().get(0).y()).isCloseTo(4 * FT, within(1e-9));
+        list.stream()
+            .filter(e -> e.piece().surface().id().equals("room/north"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(firstOfWall.piece().board().outline().get(0).y()).isCloseTo(4 * FT, within(1e-9));
   }
 
   @Test
@@ -148,9 +158,7 @@ class QuantityTakeoffTest {
             List.of(Boards.feet(3, 0, 6, 6.5)));
     Layout l = LayoutSolver.solve(wall, ShowWeight.PLAIN);
     List<List<String>> cuts =
-        l.boards().stream()
-            .map(b -> CutList.cuts(wall, l.run(), b, m -> Math.round(m / IN) + "\""))
-            .toList();
+        list(wall, l, m -> Math.round(m / IN) + "\"").stream().map(CutList.Entry::cuts).toList();
     assertThat(cuts.get(0).get(0)).isEqualTo("cut to 120\"");
     assertThat(cuts.stream().flatMap(List::stream))
         .anySatisfy(c -> assertThat(c).isEqualTo("rip to 36\""))
@@ -167,8 +175,12 @@ class QuantityTakeoffTest {
             gable,
             List.of());
     Layout l = LayoutSolver.solve(wall, ShowWeight.PLAIN);
-    assertThat(CutList.cuts(wall, l.run(), l.boards().get(0), m -> Math.round(m * 1000) + " mm"))
+    assertThat(list(wall, l, m -> Math.round(m * 1000) + " mm").get(0).cuts())
         .anySatisfy(c -> assertThat(c).startsWith("cut from 0 mm along and 600 mm over to "));
+  }
+
+  private static List<CutList.Entry> list(Surface s, Layout l, DoubleFunction<String> length) {
+    return CutList.of(CuttingPlan.of(List.of(s), List.of(l)), length);
   }
 
   @Test

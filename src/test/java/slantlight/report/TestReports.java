@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import slantlight.board.Quantities;
+import slantlight.board.Stock;
 import slantlight.decide.Verdict;
 import slantlight.scene.BoardSize;
 import slantlight.scene.House;
@@ -91,7 +93,12 @@ final class TestReports {
     double ft = 0.3048;
     Quantities q =
         new Quantities(
-            Map.of(new BoardSize(4 * ft, 12 * ft), 9, new BoardSize(4 * ft, 8 * ft), 2),
+            new TreeMap<>(
+                Map.of(
+                    new Stock(new BoardSize(4 * ft, 12 * ft), ft / 24),
+                    9,
+                    new Stock(new BoardSize(4 * ft, 8 * ft), ft / 24),
+                    2)),
             41.6,
             46.1,
             48,

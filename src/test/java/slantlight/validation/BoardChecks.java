@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slantlight.TestHouses;
+import slantlight.board.CuttingPlan;
 import slantlight.board.Fasteners;
 import slantlight.board.Joint;
 import slantlight.board.Layout;
@@ -45,7 +46,50 @@ final class BoardChecks {
     addDirections(out);
     addRows(out);
     addCoverage(out);
+    addCutting(out);
     return out;
+  }
+
+  /** Pieces from boards of 5.6 m: the example that encyclopaedias work through. */
+  private static void addCutting(List<Check> out) {
+    int[][] wanted = {
+      {1380, 22},
+      {1520, 25},
+      {1560, 12},
+      {1710, 14},
+      {1820, 18},
+      {1880, 18},
+      {1930, 20},
+      {2000, 10},
+      {2050, 12},
+      {2100, 14},
+      {2140, 16},
+      {2150, 18},
+      {2200, 20}
+    };
+    BoardSize stock = new BoardSize(1.2, 5.6);
+    Surface s =
+        surface(SurfaceKind.CEILING, 16, 0.5, BoardRun.ACROSS_FRAMING, 12, 12)
+            .withBoards(
+                new BoardOffer(List.of(stock), 0.0125, BoardRun.ACROSS_FRAMING, stock.length()));
+    List<PlacedBoard> pieces = new ArrayList<>();
+    for (int[] w : wanted) {
+      for (int i = 0; i < w[1]; i++) {
+        List<Vec2> outline = TestHouses.rectangle(0, 0, w[0] / 1000.0, stock.width());
+        pieces.add(new PlacedBoard(pieces.size() + 1, stock, outline, 0));
+      }
+    }
+    Layout layout =
+        new Layout(s.id(), BoardRun.ACROSS_FRAMING, pieces, List.of(), List.of(), "as given");
+    out.add(
+        Check.near(
+            SUBJECT,
+            "boards for 219 pieces of 13 lengths, at best",
+            "encyclopaedia articles on the cutting stock problem (rolls of 5600 mm)",
+            73,
+            CuttingPlan.of(List.of(s), List.of(layout)).sheets().size(),
+            1,
+            0));
   }
 
   private static void addScrews(List<Check> out) {
@@ -182,13 +226,15 @@ final class BoardChecks {
     House room = TestHouses.boxRoom(6.1, 4.27, 2.44, 1.5, 3, 0.9, 2.1, 0.8);
     QuantityTakeoff takeoff = new QuantityTakeoff(room);
     List<Quantities> parts = new ArrayList<>();
+    List<Layout> layouts = new ArrayList<>();
     double joints = 0;
     for (Surface s : room.surfaces()) {
       Layout l = LayoutSolver.solve(s, ShowWeight.PLAIN);
+      layouts.add(l);
       joints += l.joints().stream().mapToDouble(Joint::length).sum();
       parts.add(takeoff.of(s, l, 4));
     }
-    Quantities sum = QuantityTakeoff.sum(parts);
+    Quantities sum = QuantityTakeoff.sum(parts, CuttingPlan.of(room.surfaces(), layouts));
     // The published figure is for small boards hung upright and is ordered with a tenth more. What
     // the joints of one well laid room measure must lie below it, but not by half.
     double thousand = 1000 * FT * FT;
