@@ -139,6 +139,14 @@ public final class TestHouses {
         LevelScale.GA_214);
   }
 
+  /** The house with boards 1200 mm wide on offer instead. */
+  public static House metric(House house) {
+    List<BoardSize> sizes = List.of(new BoardSize(1.2, 2.4), new BoardSize(1.2, 3));
+    BoardOffer offer = new BoardOffer(sizes, 0.0125, BoardRun.AUTO, Double.POSITIVE_INFINITY);
+    return house.withSurfaces(
+        house.surfaces().stream().map(s -> s.boarded() ? s.withBoards(offer) : s).toList());
+  }
+
   /** Latitude 45 N, longitude 93 W, sea level, level horizon. */
   public static Site site(SkylinePoint... skyline) {
     return new Site(

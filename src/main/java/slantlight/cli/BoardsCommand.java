@@ -123,7 +123,7 @@ final class BoardsCommand implements Callable<Integer> {
     }
     House house = Scenes.read(scene, common.err());
     List<Surface> surfaces = chosen.in(house);
-    LengthUnit unit = units == null ? usualUnit(surfaces) : units;
+    LengthUnit unit = units == null ? usualUnit(house) : units;
     List<Layout> layouts = layouts(house, surfaces, unit);
     BoardsAnswer answer =
         new BoardsAnswer(house, surfaces, layouts, unit, level, even ? EVENLY : BY_SHOWING);
@@ -137,15 +137,8 @@ final class BoardsCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  /** Feet when every board is a whole number of inches wide, else millimetres. */
-  private static LengthUnit usualUnit(List<Surface> surfaces) {
-    boolean inches =
-        surfaces.stream()
-            .flatMap(s -> s.boards().stream())
-            .flatMap(o -> o.sizes().stream())
-            .map(b -> b.width() / LengthUnit.IN.metres())
-            .allMatch(w -> Math.abs(w - Math.rint(w)) < 1e-6);
-    return inches ? LengthUnit.FT : LengthUnit.MM;
+  private static LengthUnit usualUnit(House house) {
+    return house.units().imperial() ? LengthUnit.FT : LengthUnit.MM;
   }
 
   /** Laid evenly first: that is done at once, and finds what cannot be done. */

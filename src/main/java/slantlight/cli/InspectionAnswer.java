@@ -14,6 +14,7 @@ import slantlight.report.DecisionJson;
 import slantlight.scene.Eye;
 import slantlight.scene.House;
 import slantlight.score.Peak;
+import slantlight.units.Measures;
 
 /** Inspection hours, lamp places and a list to check off. */
 record InspectionAnswer(
@@ -28,6 +29,7 @@ record InspectionAnswer(
 
   @Override
   public void print(PrintWriter out, int width) {
+    Measures reader = Measures.typed(file.house().units());
     out.println(file.house().name() + ": inspection from " + first + " to " + last);
     if (inspections.isEmpty()) {
       out.println("No joint at level 4 can be noticed at any time of the year.");
@@ -45,7 +47,7 @@ record InspectionAnswer(
             "[ ] found  [ ] touched up   "
                 + item.name()
                 + ", "
-                + item.where()
+                + item.where().words(reader)
                 + ", showing "
                 + Words.showing(item.showing()));
       }

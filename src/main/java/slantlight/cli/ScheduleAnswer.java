@@ -18,6 +18,7 @@ import slantlight.report.DecisionJson;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.House;
+import slantlight.units.Measures;
 
 /** The schedule for the trades, by room. */
 record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) implements Answer {
@@ -54,21 +55,22 @@ record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) imple
         TextTable.left("level"),
         TextTable.right("ft2"),
         TextTable.right("m2"),
-        TextTable.right("tapered m"),
-        TextTable.right("butt m"),
+        TextTable.right("tapered"),
+        TextTable.right("butt"),
         TextTable.left("boards run"),
         TextTable.wrap("notes"));
   }
 
   private String[] cells(ScheduleRow r) {
+    Measures reader = Measures.typed(house.units());
     boolean own = r.regional().equals("Level " + r.level());
     return new String[] {
       r.label(),
       own ? Integer.toString(r.level()) : r.level() + " / " + r.regional(),
       String.format(Locale.ROOT, "%.0f", r.area() / SQUARE_FOOT),
       String.format(Locale.ROOT, "%.1f", r.area()),
-      String.format(Locale.ROOT, "%.1f", r.tapered()),
-      String.format(Locale.ROOT, "%.1f", r.butt()),
+      reader.total(r.tapered()),
+      reader.total(r.butt()),
       r.boards().isEmpty()
           ? "-"
           : r.run() == BoardRun.ALONG_FRAMING ? "along framing" : "across framing",

@@ -6,7 +6,6 @@ import java.time.Year;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slantlight.board.Joint;
 import slantlight.geom.Vec2;
@@ -19,6 +18,7 @@ import slantlight.score.HouseScore;
 import slantlight.score.JointScore;
 import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
+import slantlight.units.Measures;
 
 /**
  * How to find the flaws of one surface before primer and paint.
@@ -52,10 +52,40 @@ public record Inspection(
   /**
    * A line of the check-off list.
    *
-   * @param where in words, from the surface's lower left corner seen from inside
    * @param showing largest showing of the year at level 4
    */
-  public record Item(String jointId, String name, String where, double showing) {}
+  public record Item(String jointId, String name, Stretch where, double showing) {}
+
+  /**
+   * Where a joint lies.
+   *
+   * @param from its corner nearest the surface's lower left corner seen from inside, from there, m
+   * @param to the corner opposite, m
+   * @param wall true on a wall, false on a ceiling
+   */
+  public record Stretch(Vec2 from, Vec2 to, boolean wall) {
+    static Stretch of(Surface surface, Joint joint) {
+      List<Vec2> outer = surface.face().outer();
+      Vec2 corner =
+          new Vec2(
+              outer.stream().mapToDouble(Vec2::x).min().orElseThrow(),
+              outer.stream().mapToDouble(Vec2::y).min().orElseThrow());
+      Vec2 a = joint.from().minus(corner);
+      Vec2 b = joint.to().minus(corner);
+      return new Stretch(
+          new Vec2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y())),
+          new Vec2(Math.max(a.x(), b.x()), Math.max(a.y(), b.y())),
+          surface.kind() == SurfaceKind.WALL);
+    }
+
+    /** In the reader's measures. */
+    public String words(Measures reader) {
+      return reader.span(from.x(), to.x())
+          + " from the left, "
+          + reader.span(from.y(), to.y())
+          + (wall ? " up" : " deep");
+    }
+  }
 
   /**
    * The surfaces worth it: those with a joint that reaches {@link Band#TRACE} at level 4 at some
@@ -145,34 +175,8 @@ public record Inspection(
                 new Item(
                     j.joint().id(),
                     Wording.jointName(j.joint()),
-                    where(surface, j.joint()),
+                    Stretch.of(surface, j.joint()),
                     j.atLevel(4).peakShowing()))
         .toList();
-  }
-
-  private static String where(Surface surface, Joint joint) {
-    Vec2 corner = corner(surface);
-    Vec2 a = joint.from().minus(corner);
-    Vec2 b = joint.to().minus(corner);
-    String up = surface.kind() == SurfaceKind.WALL ? "up" : "deep";
-    return span(a.x(), b.x()) + " from the left, " + span(a.y(), b.y()) + " " + up;
-  }
-
-  private static Vec2 corner(Surface surface) {
-    double x = Double.POSITIVE_INFINITY;
-    double y = Double.POSITIVE_INFINITY;
-    for (Vec2 p : surface.face().outer()) {
-      x = Math.min(x, p.x());
-      y = Math.min(y, p.y());
-    }
-    return new Vec2(x, y);
-  }
-
-  private static String span(double a, double b) {
-    double low = Math.min(a, b);
-    double high = Math.max(a, b);
-    return high - low < 5e-3
-        ? String.format(Locale.ROOT, "%.2f m", low)
-        : String.format(Locale.ROOT, "%.2f to %.2f m", low, high);
   }
 }

@@ -15,14 +15,20 @@ import slantlight.scene.Paint;
 import slantlight.scene.Shade;
 import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
+import slantlight.units.Measures;
 
 /** One change that makes joints show less; a pure function from house to house. */
 public sealed interface Remedy {
   /** The surface, opening or lamp that it changes. */
   String subject();
 
-  /** What is done, for a person, such as "turn the boards". */
+  /** What is done, for a person, such as "turn the boards"; metric. */
   String words();
+
+  /** What is done, in the reader's measures. */
+  default String words(Measures reader) {
+    return words();
+  }
 
   /** Who has to agree. */
   Set<Agreement> agree();
@@ -194,7 +200,12 @@ public sealed interface Remedy {
   record MoveLamp(String subject, String label, Vec3 by) implements Remedy {
     @Override
     public String words() {
-      return String.format(Locale.ROOT, "mount the %s %.2f m farther off", label, by.length());
+      return words(Measures.METRIC);
+    }
+
+    @Override
+    public String words(Measures reader) {
+      return "mount the " + label + " " + reader.length(by.length()) + " farther off";
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slantlight.units.Measures;
 
 /**
  * One remedy or combination weighed on one surface.
@@ -30,9 +31,14 @@ public record RemedyLine(
     changes = List.copyOf(changes);
   }
 
-  /** What is done, in words. */
+  /** What is done, in words; metric. */
   public String words() {
-    return changes.stream().map(Remedy::words).collect(Collectors.joining(" + "));
+    return words(Measures.METRIC);
+  }
+
+  /** What is done, in the reader's measures. */
+  public String words(Measures reader) {
+    return changes.stream().map(c -> c.words(reader)).collect(Collectors.joining(" + "));
   }
 
   /** Who has to agree. */

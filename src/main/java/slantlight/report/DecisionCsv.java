@@ -14,6 +14,7 @@ import slantlight.decide.Remedy;
 import slantlight.decide.RemedyLine;
 import slantlight.decide.RemedyStudy;
 import slantlight.decide.ScheduleRow;
+import slantlight.units.Measures;
 
 /** What {@code weigh} and {@code inspect} found, as CSV; lengths in metres. */
 public final class DecisionCsv {
@@ -121,7 +122,8 @@ public final class DecisionCsv {
     Csv csv = new Csv("surface", "joint", "where", "showing", "checked", "touched_up");
     for (Inspection i : inspections) {
       for (Inspection.Item item : i.items()) {
-        csv.text(i.surfaceId()).text(item.jointId()).text(item.where()).number(item.showing());
+        csv.text(i.surfaceId()).text(item.jointId());
+        csv.text(item.where().words(Measures.METRIC)).number(item.showing());
         csv.empty().empty().end();
       }
     }

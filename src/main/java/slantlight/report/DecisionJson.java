@@ -27,6 +27,7 @@ import slantlight.decide.ScheduleRow;
 import slantlight.decide.Verdict;
 import slantlight.geom.Vec3;
 import slantlight.score.Peak;
+import slantlight.units.Measures;
 
 /**
  * What {@code weigh} and {@code inspect} found, as JSON. Lengths are metres, angles degrees; prices
@@ -172,7 +173,7 @@ public final class DecisionJson {
       for (Inspection.Item item : i.items()) {
         ObjectNode line = items.addObject();
         line.put("joint", item.jointId());
-        line.put("where", item.where());
+        line.put("where", item.where().words(Measures.METRIC));
         number(line, "showing", item.showing());
       }
     }

@@ -1,7 +1,6 @@
 package slantlight.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import slantlight.board.Joint;
@@ -12,15 +11,18 @@ import slantlight.scene.Surface;
 import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
 import slantlight.sheet.Words;
+import slantlight.units.Measures;
 
 /** One line of paper for each surface whose sheet is left out. */
 final class LeftOutSheets {
   private final Html html;
   private final House house;
+  private final Measures reader;
 
   LeftOutSheets(Html html, House house) {
     this.html = html;
     this.house = house;
+    this.reader = Measures.printed(house.units());
   }
 
   /**
@@ -56,10 +58,7 @@ final class LeftOutSheets {
         "td", s.layout().run() == BoardRun.ACROSS_FRAMING ? "across framing" : "along framing");
     double length = s.layout().joints().stream().mapToDouble(Joint::length).sum();
     html.leaf(
-        "td",
-        s.joints().isEmpty()
-            ? "none"
-            : String.format(Locale.ROOT, "%d, %.1f m", s.joints().size(), length));
+        "td", s.joints().isEmpty() ? "none" : s.joints().size() + ", " + reader.total(length));
     html.leaf("td", mostShown(s));
     html.leaf("td", Showing.worst(s).map(Peak::source).map(x -> x.label()).orElse("-"));
     for (int level = 3; level <= 5; level++) {

@@ -32,6 +32,7 @@ import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
 import slantlight.sheet.FrontierSheet;
 import slantlight.sheet.Words;
+import slantlight.units.Measures;
 
 /** Gathers everything a report tells from the scored house. */
 public final class ReportMaker {
@@ -50,12 +51,14 @@ public final class ReportMaker {
   private final LightModel light;
   private final HouseScore score;
   private final House house;
+  private final Measures reader;
   private final List<Verdict> verdicts;
 
   private ReportMaker(LightModel light, HouseScore score) {
     this.light = light;
     this.score = score;
     this.house = score.house();
+    this.reader = Measures.printed(house.units());
     this.verdicts = Verdicts.of(score);
   }
 
@@ -125,7 +128,7 @@ public final class ReportMaker {
         .filter(l -> l.changes().size() == 1)
         .forEach(
             l ->
-                free.computeIfAbsent(l.words(), w -> new LinkedHashSet<>())
+                free.computeIfAbsent(l.words(reader), w -> new LinkedHashSet<>())
                     .add(label(l.surfaceId())));
     List<String> freeWords = new ArrayList<>();
     free.forEach(
@@ -148,16 +151,15 @@ public final class ReportMaker {
   }
 
   private List<String> lines(Plan plan) {
-    List<String> out = new ArrayList<>(plan.changes().stream().map(Remedy::words).toList());
+    List<String> out = new ArrayList<>(words(plan.changes()));
     plan.options().stream()
         .filter(o -> !o.asItIs())
-        .forEach(
-            o ->
-                out.add(
-                    label(o.surfaceId())
-                        + ": "
-                        + String.join(", ", o.changes().stream().map(Remedy::words).toList())));
+        .forEach(o -> out.add(label(o.surfaceId()) + ": " + String.join(", ", words(o.changes()))));
     return out;
+  }
+
+  private List<String> words(List<Remedy> changes) {
+    return changes.stream().map(c -> c.words(reader)).toList();
   }
 
   private String label(String surfaceId) {
@@ -193,16 +195,16 @@ public final class ReportMaker {
         i.surfaceId(),
         windows.isEmpty() ? "daylight does not show it; use the lamp" : String.join("; ", windows),
         stand,
-        i.lamp().map(ReportMaker::lamp).orElse("no place found; sweep by hand"));
+        i.lamp().map(this::lamp).orElse("no place found; sweep by hand"));
   }
 
-  private static String lamp(LampPlace l) {
+  private String lamp(LampPlace l) {
     return String.format(
         Locale.ROOT,
-        "%.1f m beside joint %s, %.0f mm off the board, about %.0f\u00b0 to it%s",
-        l.across(),
+        "%s beside joint %s, %s off the board, about %.0f\u00b0 to it%s",
+        reader.distance(l.across()),
         Words.shortId(l.jointId()),
-        1000 * l.height(),
+        reader.gap(l.height()),
         Math.toDegrees(l.grazing()),
         l.reachable() ? "" : " (the place lies beyond the surface; come as near as you can)");
   }

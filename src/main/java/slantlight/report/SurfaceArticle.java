@@ -22,6 +22,7 @@ import slantlight.sheet.SectionSheet;
 import slantlight.sheet.SurfaceSheet;
 import slantlight.sheet.SvgText;
 import slantlight.sheet.Words;
+import slantlight.units.Measures;
 
 /** One surface of the report: its sheet, when it shows, and why. */
 final class SurfaceArticle {
@@ -31,6 +32,7 @@ final class SurfaceArticle {
   private final Html html;
   private final ReportData data;
   private final House house;
+  private final Measures reader;
   private final SurfaceScore score;
   private final Surface surface;
   private final Room room;
@@ -41,6 +43,7 @@ final class SurfaceArticle {
     this.html = html;
     this.data = data;
     this.house = data.score().house();
+    this.reader = Measures.printed(house.units());
     this.score = score;
     this.surface = house.surface(score.surfaceId());
     this.room = house.room(surface.roomId());
@@ -149,17 +152,16 @@ final class SurfaceArticle {
             .orElse(p.eyeId());
     String shadow =
         Double.isFinite(p.shadowLength())
-            ? String.format(
-                Locale.ROOT, " The ridge throws a shadow of %.0f mm.", 1000 * p.shadowLength())
+            ? " The ridge throws a shadow of " + reader.gap(p.shadowLength()) + "."
             : "";
     return String.format(
             Locale.ROOT,
-            "Worst on %s, seen %s from %.1f m: %.0f %% of the raking light is %s, at %s to the"
+            "Worst on %s, seen %s from %s: %.0f %% of the raking light is %s, at %s to the"
                 + " board; the two flanks of the ridge then differ by %.1f %% in brightness, on"
                 + " %,.0f lx.",
             Words.when(p),
             eye,
-            p.eyeDistance(),
+            reader.distance(p.eyeDistance()),
             100 * p.sourceShare(),
             p.source().label(),
             Words.deg(p),
@@ -229,7 +231,7 @@ final class SurfaceArticle {
     for (JointScore j : sorted) {
       html.open("tr").leaf("th", Words.shortId(j.joint().id()), "scope", "row");
       html.leaf("td", Words.word(j.joint().kind()));
-      html.leaf("td", String.format(Locale.ROOT, "%.2f m", j.joint().length()), "class", "n");
+      html.leaf("td", reader.length(j.joint().length()), "class", "n");
       for (int level = 3; level <= 5; level++) {
         html.leaf("td", Words.times(j.atLevel(level).peakShowing()), "class", "n");
       }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import slantlight.units.LengthUnit;
 
 /**
  * A scene, checked and resolved: SI units, world coordinates (x east, y north, z up), ids unique.
@@ -51,6 +52,15 @@ public record House(
    */
   public Surface surface(String id) {
     return surfaces.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /**
+   * Feet when every board on offer is a whole number of inches wide, else metres: what the people
+   * who build it measure in, whatever unit the scene was drawn in. Feet where no board is on offer.
+   */
+  public LengthUnit units() {
+    boolean inches = surfaces.stream().flatMap(x -> x.boards().stream()).allMatch(BoardOffer::inInches);
+    return inches ? LengthUnit.FT : LengthUnit.M;
   }
 
   /**

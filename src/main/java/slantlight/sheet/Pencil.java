@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slantlight.geom.Vec2;
+import slantlight.units.Measures;
 
 /** Collects marks into layers; all coordinates are millimetres of paper, y downward. */
 public final class Pencil {
@@ -209,12 +210,20 @@ public final class Pencil {
     return label(n.x(), n.y() + 1.1, "N", 3.2, Mark.Anchor.MIDDLE, 0, Ink.LINE, true);
   }
 
-  /** A bar of so many metres, half of it filled, with their number behind it. */
-  public Pencil scaleBar(Vec2 at, double metres, double mm) {
+  /**
+   * A bar of a round length, half of it filled, with that length behind it.
+   *
+   * @param scale mm of paper for a metre
+   * @param most longest that it may be where there is a round length so short, mm
+   * @return how long it is, mm
+   */
+  public double scaleBar(Vec2 at, Measures reader, double scale, double most) {
+    double length = reader.round(most / scale);
+    double mm = length * scale;
     box(at.x(), at.y(), mm / 2, 1, Ink.LINE);
     outline(rectangle(at.x(), at.y(), mm, 1), Pen.full(Ink.LINE, 0.2));
-    String number = metres < 1 ? Double.toString(metres) : Integer.toString((int) metres);
-    return text(at.x() + mm + 2, at.y() + 1.2, number + " m", 2.7, Ink.LINE);
+    text(at.x() + mm + 2, at.y() + 1.2, reader.single(length), 2.7, Ink.LINE);
+    return mm;
   }
 
   /** The finished drawing. */

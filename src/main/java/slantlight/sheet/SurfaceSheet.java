@@ -7,6 +7,7 @@ import slantlight.scene.House;
 import slantlight.scene.Surface;
 import slantlight.score.Band;
 import slantlight.score.SurfaceScore;
+import slantlight.units.Measures;
 
 /**
  * One surface as a page: a reflected ceiling plan or an elevation seen from inside, at a usual
@@ -21,7 +22,9 @@ public final class SurfaceSheet {
   private static final double MAX_HEIGHT = 150;
   private static final double UNDER = 13;
   private static final double FOOT = 22;
+  private static final double LONGEST_BAR = 50;
 
+  private final Measures reader;
   private final SurfaceScore score;
   private final Surface surface;
   private final boolean plan;
@@ -31,6 +34,7 @@ public final class SurfaceSheet {
   private final SurfacePlot plot;
 
   private SurfaceSheet(House house, SurfaceScore score) {
+    reader = Measures.printed(house.units());
     this.score = score;
     surface = house.surface(score.surfaceId());
     plan = PaperMap.plan(surface.face().frame());
@@ -101,9 +105,7 @@ public final class SurfaceSheet {
       pencil.text(x + 12.5, y + 1, Words.word(band) + range(band), 2.7, Ink.LINE);
       x += 37;
     }
-    double metres = denominator >= 100 ? 5 : denominator >= 40 ? 2 : denominator >= 20 ? 1 : 0.5;
-    double bar = metres * 1000 / denominator;
-    pencil.scaleBar(new Vec2(LEFT, y + 8), metres, bar);
+    double bar = pencil.scaleBar(new Vec2(LEFT, y + 8), reader, 1000.0 / denominator, LONGEST_BAR);
     pencil.text(
         LEFT + bar + 14,
         y + 9.2,

@@ -5,11 +5,16 @@ import java.util.Locale;
 import slantlight.score.Band;
 import slantlight.score.JointScore;
 import slantlight.score.Peak;
+import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 
 /** Short texts that sheets and reports share. */
 public final class Words {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMMM 'at' HH:mm", Locale.ENGLISH);
+
+  private static final Measures METRIC = Measures.printed(LengthUnit.M);
+  private static final Measures FEET = Measures.printed(LengthUnit.FT);
 
   private Words() {}
 
@@ -20,13 +25,12 @@ public final class Words {
 
   /** A length in both manners, such as {@code 5.20 m (17' 0 3/4")}. */
   public static String length(double metres) {
-    return String.format(Locale.ROOT, "%.2f m", metres) + " (" + feet(metres) + ")";
+    return METRIC.length(metres) + " (" + FEET.length(metres) + ")";
   }
 
   /** An area in both manners. */
   public static String area(double squareMetres) {
-    return String.format(
-        Locale.ROOT, "%,.1f m\u00b2, %,.0f sq ft", squareMetres, squareMetres / 0.09290304);
+    return METRIC.area(squareMetres) + ", " + FEET.area(squareMetres);
   }
 
   /** Day and local clock time. */
@@ -70,16 +74,5 @@ public final class Words {
   /** An enum constant as a word. */
   public static String word(Enum<?> e) {
     return e.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** Feet and inches to the nearest quarter inch, as drawings give them. */
-  static String feet(double metres) {
-    long quarters = Math.round(metres / 0.0254 * 4);
-    long feet = quarters / 48;
-    long rest = quarters % 48;
-    String[] part = {"", "\u00bc", "\u00bd", "\u00be"};
-    String inches =
-        (feet == 0 && rest / 4 == 0 && rest % 4 != 0 ? "" : rest / 4) + part[(int) (rest % 4)];
-    return (feet > 0 ? feet + "' " : "") + inches + "\"";
   }
 }

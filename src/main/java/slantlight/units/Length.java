@@ -26,8 +26,7 @@ public record Length(double metres) {
               + "\\s*(?:inches|inch|in\\.?|\"))?");
   private static final Pattern SINGLE =
       Pattern.compile("([+-]?)\\s*" + NUMBER + "\\s*(inches|inch|in\\.?|\"|mm|cm|m|)");
-  private static final int SIXTEENTHS_PER_INCH = 16;
-  private static final int SIXTEENTHS_PER_FOOT = 192;
+  private static final long INCHES_PER_FOOT = 12;
 
   /**
    * Reads a length.
@@ -105,28 +104,31 @@ public record Length(double metres) {
 
   /** Feet and inches to the nearest 1/16 in, such as {@code 14' 6 1/2"} or {@code 5/8"}. */
   public String feetInches() {
-    long sixteenths = Math.round(Math.abs(metres) / LengthUnit.IN.metres() * SIXTEENTHS_PER_INCH);
-    long feet = sixteenths / SIXTEENTHS_PER_FOOT;
-    long rest = sixteenths % SIXTEENTHS_PER_FOOT;
-    StringBuilder out = new StringBuilder(metres < 0 && sixteenths > 0 ? "-" : "");
+    return feetInches(16);
+  }
+
+  /**
+   * Feet and inches to the nearest part of an inch, such as {@code 17' 0 3/4"}.
+   *
+   * @param parts of an inch, a power of two
+   */
+  String feetInches(int parts) {
+    long all = Math.round(Math.abs(metres) / LengthUnit.IN.metres() * parts);
+    long feet = all / (INCHES_PER_FOOT * parts);
+    long inches = all / parts % INCHES_PER_FOOT;
+    StringBuilder out = new StringBuilder(metres < 0 && all > 0 ? "-" : "");
     if (feet > 0) {
       out.append(feet).append("' ");
     }
-    return out.append(inches(rest)).toString();
-  }
-
-  private static String inches(long sixteenths) {
-    long whole = sixteenths / SIXTEENTHS_PER_INCH;
-    long top = sixteenths % SIXTEENTHS_PER_INCH;
-    if (top == 0) {
-      return whole + "\"";
+    long top = all % parts;
+    if (feet > 0 || inches > 0 || top == 0) {
+      out.append(inches).append(top > 0 ? " " : "");
     }
-    long bottom = SIXTEENTHS_PER_INCH;
-    while (top % 2 == 0) {
-      top /= 2;
-      bottom /= 2;
+    if (top > 0) {
+      long common = Long.lowestOneBit(top);
+      out.append(top / common).append('/').append(parts / common);
     }
-    return (whole > 0 ? whole + " " : "") + top + "/" + bottom + "\"";
+    return out.append('"').toString();
   }
 
   /** Metres to the millimetre, such as {@code 4.42 m}. */

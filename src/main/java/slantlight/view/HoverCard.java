@@ -85,7 +85,8 @@ final class HoverCard {
   private static Words joint(
       ViewModel model, JointColours colours, Stage stage, JointScore j, Hover hover) {
     List<Wordings.Fact> facts = new ArrayList<>();
-    facts.add(new Wordings.Fact("length", Wordings.metres(j.joint().length())));
+    facts.add(
+        new Wordings.Fact("length", Wordings.measures(model.house()).length(j.joint().length())));
     if (stage.measure == Stage.Measure.MOMENT) {
       double along = hover.at().minus(j.joint().from()).dot(direction(j)) / j.joint().length();
       double now = colours.showing(j, Math.max(0, Math.min(1, along)));

@@ -11,6 +11,7 @@ import slantlight.sheet.Part;
 import slantlight.sheet.Pencil;
 import slantlight.sheet.SurfacePlot;
 import slantlight.sky.Sun;
+import slantlight.units.Measures;
 import slantlight.view.draw.Box;
 import slantlight.view.draw.Canvas;
 import slantlight.view.draw.Palette;
@@ -32,6 +33,9 @@ final class SheetPane {
   private static final double ROOMY = 260;
 
   private static final double NORTH = 2.6;
+
+  /** Longest scale bar. */
+  private static final double BAR = 110;
 
   /** Drawn over joints here, since those are wide. */
   private static final String BOARDS = "boards";
@@ -79,7 +83,11 @@ final class SheetPane {
     keepOff(pencil, painter, pane.top(HEAD));
     keepOff(pencil, painter, foot.right(100));
     pencil.on("foot");
-    scaleBar(pencil, painter, foot, sheet.scale(box));
+    pencil.scaleBar(
+        painter.paper(new Vec2(foot.x(), foot.midY())),
+        Measures.printed(model.house().units()),
+        sheet.scale(box) / MarkPainter.SCALE,
+        BAR / MarkPainter.SCALE);
     plot.north().ifPresent(up -> pencil.north(north, up, NORTH));
     plot.draw(roomy(pane) ? Optional.of(new Vec2(DIMENSIONS, DIMENSIONS)) : Optional.empty());
     List<Layer> layers = pencil.drawing("sheet", sheet.title(), "", pane.w(), pane.h()).layers();
@@ -117,15 +125,6 @@ final class SheetPane {
             painter.paper(new Vec2(b.right(), b.y())),
             painter.paper(new Vec2(b.right(), b.bottom())),
             painter.paper(new Vec2(b.x(), b.bottom()))));
-  }
-
-  private static void scaleBar(Pencil pencil, MarkPainter painter, Box foot, double scale) {
-    double metres = 0.5;
-    for (double m : new double[] {1, 2, 5, 10}) {
-      metres = m * scale <= 110 ? m : metres;
-    }
-    Vec2 at = painter.paper(new Vec2(foot.x(), foot.midY()));
-    pencil.scaleBar(at, metres, metres * scale / MarkPainter.SCALE);
   }
 
   private void framing(Part p, Stage stage, MarkPainter painter) {

@@ -17,6 +17,7 @@ import slantlight.score.JointScore;
 import slantlight.score.Peak;
 import slantlight.sky.Sun;
 import slantlight.sky.Weather;
+import slantlight.units.Measures;
 
 /** How the viewer says things. */
 final class Wordings {
@@ -79,8 +80,8 @@ final class Wordings {
     return String.format(Locale.ROOT, showing < 10 ? "%.1f ×" : "%.0f ×", showing);
   }
 
-  static String metres(double m) {
-    return String.format(Locale.ROOT, "%.2f m", m);
+  static Measures measures(House house) {
+    return Measures.printed(house.units());
   }
 
   static String kind(JointKind kind) {
@@ -103,10 +104,12 @@ final class Wordings {
 
   /** Why a joint shows, from its score alone. */
   static List<Fact> reasons(House house, JointScore j) {
+    Measures in = measures(house);
     List<Fact> out = new ArrayList<>();
     out.add(
         new Fact(
-            "length", metres(j.joint().length()) + ", " + metres(j.visibleLength()) + " in view"));
+            "length",
+            in.length(j.joint().length()) + ", " + in.length(j.visibleLength()) + " in view"));
     if (j.peak().isEmpty()) {
       out.add(new Fact("showing", "nobody sees it or nothing lights it"));
       return out;
@@ -120,9 +123,7 @@ final class Wordings {
             .map(e -> e.label())
             .findFirst()
             .orElse(p.eyeId());
-    out.add(
-        new Fact(
-            "seen from", eye + ", " + String.format(Locale.ROOT, "%.1f m off", p.eyeDistance())));
+    out.add(new Fact("seen from", eye + ", " + in.distance(p.eyeDistance()) + " off"));
     out.add(
         new Fact(
             "light",
@@ -134,7 +135,7 @@ final class Wordings {
                 + " to the surface; "
                 + (Double.isNaN(p.shadowLength())
                     ? "no beam, so no cast shadow"
-                    : "shadow " + Math.round(1000 * p.shadowLength()) + " mm long")));
+                    : "shadow " + in.gap(p.shadowLength()) + " long")));
     out.add(new Fact("cured by", cure(house, j)));
     cost(house, j).ifPresent(c -> out.add(new Fact("costs", c)));
     return out;

@@ -35,6 +35,7 @@ class InspectCommandTest {
   @Test
   void theListCanBeCheckedOffAndCarriesTheCautions() {
     CommandRun run = CommandRun.of("inspect", ROOM, "--from", "2026-11-30", "--to", "2026-11-30");
+    assertThat(run.out()).containsPattern("joint [TBC]\\d+, 0\" to 20' 0\" from the left, ");
     assertThat(run.out()).contains("[ ] found", "never look at the sun", "ladders", "asbestos");
   }
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import slantlight.geom.Vec2;
 import slantlight.scene.Attention;
 import slantlight.scene.House;
 import slantlight.scene.Paint;
@@ -13,6 +14,8 @@ import slantlight.scene.RoomUse;
 import slantlight.scene.Sheen;
 import slantlight.score.Calendar;
 import slantlight.score.HouseScore;
+import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 
 class InspectionTest {
   private final House house =
@@ -50,8 +53,13 @@ class InspectionTest {
             new Inspection.Item(
                 "room/ceiling#B1",
                 "butt joint B1",
-                "1.00 to 3.00 m from the left, 1.00 m deep",
+                new Inspection.Stretch(new Vec2(1, 1), new Vec2(3, 1), false),
                 3.3));
+    Inspection.Stretch where = all.get(0).items().get(0).where();
+    assertThat(where.words(Measures.METRIC)).isEqualTo("1.00 to 3.00 m from the left, 1.00 m deep");
+    // 1 m = 39.37 in, 3 m = 118.11 in.
+    assertThat(where.words(Measures.typed(LengthUnit.IN)))
+        .isEqualTo("3' 3 1/4\" to 9' 10\" from the left, 3' 3 1/4\" deep");
   }
 
   private static Inspection.Window window(int day, int from, int to, double showing) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.board.Layout;
+import slantlight.geom.Vec3;
 import slantlight.scene.Attention;
 import slantlight.scene.BoardRun;
 import slantlight.scene.House;
@@ -21,6 +22,8 @@ import slantlight.scene.Sheen;
 import slantlight.scene.Surface;
 import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
+import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 import slantlight.units.Progress;
 
 /** The search for remedies under a made-up physics whose answers are known beforehand. */
@@ -138,6 +141,15 @@ class RemedyFinderTest {
     assertThat(film.shade()).isEqualTo(new Shade(0.2, false));
     assertThat(film.agree()).containsExactly(Agreement.DESIGNER, Agreement.CLIENT);
     assertThat(film.words()).startsWith("film (20 % through) on the ");
+  }
+
+  /** 0.61 m are 24.02 in. */
+  @Test
+  void howFarALampIsMovedIsToldInTheReadersMeasures() {
+    Remedy move = new Remedy.MoveLamp("room/sconce", "sconce", new Vec3(0, 0.61, 0));
+    assertThat(move.words()).isEqualTo("mount the sconce 0.61 m farther off");
+    assertThat(move.words(Measures.typed(LengthUnit.FT)))
+        .isEqualTo("mount the sconce 2' 0\" farther off");
   }
 
   @Test

@@ -57,6 +57,21 @@ class ReportTest {
     assertThat(money.telling(100)).hasSize(100);
   }
 
+  /** A board of 48 in is 4 ft or 1.22 m; 2.5 m are 98.4 in. */
+  @Test
+  void theReportSpeaksTheUnitsTheBoardsAreBoughtIn() {
+    String feet = ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER);
+    assertThat(feet)
+        .contains("<td class=\"n\">4&#39; 0&quot;</td>")
+        .contains("seen standing in the middle from 8&#39; 2&quot;: ")
+        .doesNotContain("<td class=\"n\">1.22 m</td>");
+    String metric = ReportPage.forScreen(TestReports.metric(), PrintedSheets.THAT_MATTER);
+    assertThat(metric)
+        .contains("<td class=\"n\">1.22 m</td>")
+        .contains("seen standing in the middle from 2.5 m: ")
+        .doesNotContain("<td class=\"n\">4&#39; 0&quot;</td>");
+  }
+
   @Test
   void theSectionsStandInOrder() {
     String page = ReportPage.forScreen(TestReports.data(), PrintedSheets.THAT_MATTER);
@@ -107,6 +122,7 @@ class ReportTest {
     ReportData data = TestReports.withQuietWalls(12);
     String text = flat(data, PrintedSheets.THAT_MATTER);
     assertThat(text)
+        .contains("Quiet wall 12 across framing 3, ")
         .contains(PrintedSheets.THAT_MATTER.rule)
         .contains("13 of 14 sheets are left out", "--all-sheets")
         .contains("When it shows: Room ceiling")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import slantlight.TestHouses;
 import slantlight.board.Quantities;
 import slantlight.board.Stock;
 import slantlight.decide.Verdict;
@@ -21,6 +22,11 @@ final class TestReports {
 
   static ReportData data() {
     return data(TestScores.house());
+  }
+
+  /** The same with boards bought in millimetres. */
+  static ReportData metric() {
+    return data(TestHouses.metric(TestScores.house()));
   }
 
   /** The same with so many more walls of which little shows. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import slantlight.TestHouses;
 import slantlight.geom.Vec2;
 import slantlight.report.TestScores;
 import slantlight.score.Band;
@@ -75,6 +76,28 @@ class SheetsTest {
     double high = outline.rings().get(0).stream().mapToDouble(Vec2::y).max().orElseThrow();
     double low = outline.rings().get(0).stream().mapToDouble(Vec2::y).min().orElseThrow();
     assertThat((high - low) * 75 / 1000).isCloseTo(8, within(1e-9));
+  }
+
+  /** Ten feet are 3.048 m; at 1:75 they are 40.64 mm of paper, and two metres 26.67 mm. */
+  @Test
+  void theScaleBarIsInTheReadersUnitAndToScale() {
+    assertThat(scaleBar(SCORE)).isEqualTo("10 ft: 40.64");
+    HouseScore metric = TestScores.score(TestHouses.metric(TestScores.house()));
+    assertThat(scaleBar(metric)).isEqualTo("2 m: 26.67");
+  }
+
+  private static String scaleBar(HouseScore score) {
+    Drawing sheet = SurfaceSheet.of(score.house(), score.surfaces().get(0), "ceiling");
+    List<Mark> marks = layer(sheet, "legend").marks();
+    for (int i = 1; i < marks.size(); i++) {
+      if (marks.get(i) instanceof Mark.Label label
+          && label.text().matches("[0-9]+ (m|ft)")
+          && marks.get(i - 1) instanceof Mark.Path bar) {
+        Extent outline = Extent.of(bar.rings().get(0));
+        return label.text() + ": " + trim(outline.width());
+      }
+    }
+    return "none";
   }
 
   /** A reflected plan agrees with a floor plan: north up, the south window at the bottom. */

@@ -54,7 +54,7 @@ class SheetPaneTest {
         Canvas canvas = new Canvas()) {
       Stage stage = new Stage(Studio.at(5, 18, 12, 45), null);
       List<String> plan = words(draw(canvas, USUAL, Studio.MODEL, stage));
-      assertThat(plan).contains("5.20 m (17' 0¾\")", "8.00 m (26' 3\")", "N", "5 m");
+      assertThat(plan).contains("5.20 m (17' 0¾\")", "8.00 m (26' 3\")", "N", "10 ft");
       assertThat(plan).contains("south window", "light, grazing 14°", "B3 6.8×");
       stage.measure = Stage.Measure.MOMENT;
       assertThat(words(draw(canvas, USUAL, Studio.MODEL, stage)))
