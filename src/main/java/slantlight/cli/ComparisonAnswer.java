@@ -67,7 +67,13 @@ record ComparisonAnswer(SceneFile file, Comparison comparison) implements Answer
     int same = comparison.surfaces().size() - changed.size();
     out.println();
     Words.paragraph(
-        out, width, 0, same + " surfaces do not change. Showing at level 4. " + Cautions.FORECAST);
+        out,
+        width,
+        0,
+        same
+            + (same == 1 ? " surface does" : " surfaces do")
+            + " not change. Showing at level 4. "
+            + Cautions.FORECAST);
   }
 
   private static double difference(Comparison.JointChange j) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import slantlight.decide.BudgetPlan;
 import slantlight.decide.Option;
@@ -20,6 +22,7 @@ import slantlight.report.DecisionJson;
 import slantlight.scene.House;
 import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
+import slantlight.units.Measures;
 
 /** Remedies of every surface above its limit, the plans asked for, and the frontier. */
 record RemediesAnswer(
@@ -33,6 +36,9 @@ record RemediesAnswer(
     implements Answer {
   /** Remedies printed for one surface; all are in the JSON. */
   private static final int LINES = 8;
+
+  /** Where a change is made that is of no one surface. */
+  private static final String HOUSE = "house";
 
   /** Steps of the frontier printed; all are in the JSON. */
   private static final int STEPS = 12;
@@ -83,20 +89,20 @@ record RemediesAnswer(
             TextTable.right("price"),
             TextTable.right("before"),
             TextTable.right("after"),
+            TextTable.left(""),
             TextTable.right("together"),
             TextTable.right("limit"));
     for (Remedy r : plan.changes()) {
-      table.row("house", r.words(), "", "", "", "", "");
+      table.row(HOUSE, r.words(reader()), price(pricing.houseWide(r)), "", "", "", "", "");
     }
     for (Option o : plan.options()) {
       table.row(
           label(o.surfaceId()),
-          o.asItIs()
-              ? "as it is"
-              : o.changes().stream().map(Remedy::words).collect(Collectors.joining(" + ")),
+          o.asItIs() ? "as it is" : words(o.changes(), " + "),
           pricing.number(o.price()),
           Words.showing(before(o.surfaceId())),
           Words.showing(o.peak()),
+          enough(o.solves()),
           Words.showing(checks.get(name).showing().get(o.surfaceId())),
           Words.showing(limit(o.surfaceId())));
     }
@@ -126,19 +132,12 @@ record RemediesAnswer(
             TextTable.wrap("new in this step"));
     List<Remedy> had = List.of();
     for (Plan p : thinned(budget.frontier())) {
-      List<Remedy> now = p.allChanges();
-      List<Remedy> fresh = new ArrayList<>(now);
-      fresh.removeAll(had);
       table.row(
           pricing.number(p.price()),
           String.format(Locale.ROOT, "%.1f", p.excess()),
           Integer.toString(p.unsolved().size()),
-          fresh.isEmpty()
-              ? "nothing"
-              : fresh.stream()
-                  .map(r -> r.subject() + ": " + r.words())
-                  .collect(Collectors.joining("; ")));
-      had = now;
+          fresh(p, had));
+      had = p.allChanges();
     }
     table.print(out, width);
     Words.paragraph(
@@ -149,6 +148,21 @@ record RemediesAnswer(
             + " in limits; "
             + budget.frontier().size()
             + " plans in all.");
+  }
+
+  /** What a plan does that was not done before, by surface. */
+  private String fresh(Plan plan, List<Remedy> had) {
+    List<String> out = new ArrayList<>();
+    fresh(HOUSE, plan.changes(), had).ifPresent(out::add);
+    for (Option o : plan.options()) {
+      fresh(label(o.surfaceId()), o.changes(), had).ifPresent(out::add);
+    }
+    return out.isEmpty() ? "nothing" : String.join("; ", out);
+  }
+
+  private Optional<String> fresh(String where, List<Remedy> changes, List<Remedy> had) {
+    List<Remedy> fresh = changes.stream().filter(c -> !had.contains(c)).toList();
+    return fresh.isEmpty() ? Optional.empty() : Optional.of(where + ": " + words(fresh, ", "));
   }
 
   /** The corners of the frontier's lower convex hull: the steps with the best return. */
@@ -194,10 +208,10 @@ record RemediesAnswer(
             TextTable.wrap("who must agree"));
     for (RemedyLine l : chosen(lines)) {
       table.row(
-          l.words(),
+          l.words(reader()),
           Words.showing(l.after()),
-          l.solves() ? "enough" : "",
-          l.price().isPresent() ? pricing.number(l.price().getAsLong()) : "no rate",
+          enough(l.solves()),
+          price(l.price()),
           l.agree().stream().map(Object::toString).collect(Collectors.joining(", ")));
     }
     if (table.isEmpty()) {
@@ -224,6 +238,22 @@ record RemediesAnswer(
       }
     }
     return out;
+  }
+
+  private String words(List<Remedy> changes, String between) {
+    return changes.stream().map(c -> c.words(reader())).collect(Collectors.joining(between));
+  }
+
+  private Measures reader() {
+    return Measures.typed(base.house().units());
+  }
+
+  private String price(OptionalLong price) {
+    return price.isPresent() ? pricing.number(price.getAsLong()) : "no rate";
+  }
+
+  private static String enough(boolean solves) {
+    return solves ? "enough" : "";
   }
 
   private String label(String id) {

@@ -104,7 +104,8 @@ public final class Pricing {
     return OptionalLong.of(sum);
   }
 
-  private OptionalLong houseWide(Remedy r) {
+  /** One house-wide change; empty without a rate for it. */
+  public OptionalLong houseWide(Remedy r) {
     if (r instanceof Remedy.ShadeOpening shade) {
       double area = Edits.findOpening(house, shade.subject()).orElseThrow().face().area();
       return byArea()
