@@ -59,7 +59,8 @@ public record House(
    * who build it measure in, whatever unit the scene was drawn in. Feet where no board is on offer.
    */
   public LengthUnit units() {
-    boolean inches = surfaces.stream().flatMap(x -> x.boards().stream()).allMatch(BoardOffer::inInches);
+    boolean inches =
+        surfaces.stream().flatMap(x -> x.boards().stream()).allMatch(BoardOffer::inInches);
     return inches ? LengthUnit.FT : LengthUnit.M;
   }
 
