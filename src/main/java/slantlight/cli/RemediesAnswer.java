@@ -60,7 +60,7 @@ record RemediesAnswer(
             + (count == 1 ? " surface shows" : " surfaces show")
             + " more than the room accepts. Prices are "
             + (pricing.byArea()
-                ? "areas of extra work in m2, for want of rates in the scene."
+                ? "areas of extra work in " + pricing.unit() + ", for want of rates in the scene."
                 : "in " + pricing.unit() + ", by the scene's own rates."));
     plans.forEach((name, p) -> plan(out, width, name, p));
     frontier(out, width);

@@ -1,13 +1,12 @@
 package slantlight.cli;
 
 import java.io.PrintWriter;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import slantlight.board.CuttingPlan;
 import slantlight.decide.FinishLevel;
 import slantlight.decide.RegionalScale;
 import slantlight.decide.Schedule;
@@ -16,12 +15,12 @@ import slantlight.report.Cautions;
 import slantlight.report.DecisionCsv;
 import slantlight.report.DecisionJson;
 import slantlight.scene.BoardRun;
-import slantlight.scene.BoardSize;
 import slantlight.scene.House;
 import slantlight.units.Measures;
 
 /** The schedule for the trades, by room. */
-record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) implements Answer {
+record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows, CuttingPlan plan)
+    implements Answer {
   private static final double SQUARE_FOOT = 0.09290304;
 
   @Override
@@ -44,7 +43,13 @@ record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) imple
     }
     Words.paragraph(out, width, 0, Schedule.PRIMER);
     out.println();
-    Words.paragraph(out, width, 0, "Boards: " + boards() + ".");
+    Words.paragraph(
+        out,
+        width,
+        0,
+        "Boards: "
+            + boards()
+            + "; what one leaves serves other pieces (boards prints the cut list).");
     out.println();
     Cautions.ALL.forEach(c -> Words.paragraph(out, width, 0, c));
   }
@@ -79,25 +84,14 @@ record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows) imple
   }
 
   private String boards() {
-    Map<BoardSize, Integer> all =
-        new TreeMap<>(
-            Comparator.comparingDouble(BoardSize::width).thenComparingDouble(BoardSize::length));
-    rows.forEach(r -> r.boards().forEach((size, n) -> all.merge(size, n, Integer::sum)));
-    return all.entrySet().stream()
-        .map(
-            e ->
-                String.format(
-                    Locale.ROOT,
-                    "%d of %s x %s",
-                    e.getValue(),
-                    Words.length(e.getKey().width()),
-                    Words.length(e.getKey().length())))
-        .collect(Collectors.joining(", "));
+    return plan.order().entrySet().stream()
+        .map(e -> e.getValue() + " of " + e.getKey().name())
+        .collect(Collectors.joining("; "));
   }
 
   @Override
   public String json() {
-    return DecisionJson.schedule(rows, file.provenance());
+    return DecisionJson.schedule(rows, plan, file.provenance());
   }
 
   @Override

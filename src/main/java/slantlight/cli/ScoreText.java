@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import slantlight.board.CuttingPlan;
 import slantlight.decide.RegionalScale;
 import slantlight.decide.Showing;
 import slantlight.decide.Verdict;
@@ -193,11 +192,7 @@ final class ScoreText {
                     Locale.ROOT, "level %d %,.0f ft2 (%,.0f m2)", level, m2 / SQUARE_FOOT, m2)));
     wrap(out, "Area: ", String.join(", ", areas) + ".");
     List<String> stock = new ArrayList<>();
-    CuttingPlan plan =
-        CuttingPlan.of(
-            score.surfaces().stream().map(s -> house.surface(s.surfaceId())).toList(),
-            score.surfaces().stream().map(SurfaceScore::layout).toList());
-    plan.order().forEach((kind, count) -> stock.add(count + " of " + kind.name()));
+    score.cuttingPlan().order().forEach((kind, count) -> stock.add(count + " of " + kind.name()));
     wrap(out, "Boards: ", String.join(", ", stock) + ".");
     wrap(
         out,

@@ -59,7 +59,8 @@ final class WeighCommand implements Callable<Integer> {
   @Option(
       names = "--budget",
       paramLabel = "N",
-      description = "Spend at most this, in the scene's currency, or in m2 without rates.")
+      description =
+          "Spend at most this, in the scene's currency, or by area (ft2, m2) without rates.")
   private Double budget;
 
   @Option(
@@ -146,7 +147,8 @@ final class WeighCommand implements Callable<Integer> {
     }
     if (schedule) {
       HouseScore score = Scorer.score(file.house(), which.year(file.house()), bar);
-      return new ScheduleAnswer(file, score.house(), Schedule.of(score, Verdicts.of(score)));
+      return new ScheduleAnswer(
+          file, score.house(), Schedule.of(score, Verdicts.of(score)), score.cuttingPlan());
     }
     return remedies(file, bar);
   }

@@ -12,26 +12,32 @@ import slantlight.scene.Room;
 import slantlight.scene.RoomUse;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
+import slantlight.units.LengthUnit;
 
 /**
  * What remedies cost: in the user's own money when the scene has rates, else in area of extra work.
  *
- * <p>Prices are rounded up to whole units: one unit of the currency, or a tenth of a square metre.
- * Paint chosen before it is bought is free. A remedy for which the scene has no rate has no price;
- * it is listed but not planned with. By area, a level costs the surface's area, back-blocking a
- * band of 0.3 m along the joint, a shade the area of its opening, longer boards the area that is
- * wasted more, and a lamp one square metre.
+ * <p>Prices are rounded up to whole units: one unit of the currency, a square foot, or a tenth of a
+ * square metre. Paint chosen before it is bought is free. A remedy for which the scene has no rate
+ * has no price; it is listed but not planned with. By area, a level costs the surface's area,
+ * back-blocking a band of 0.3 m along the joint, a shade the area of its opening, longer boards the
+ * area that is wasted more, and a lamp one square metre.
  */
 public final class Pricing {
-  private static final double TICKS_PER_M2 = 10;
   private static final double BLOCK_BAND = 0.3;
 
   private final House house;
   private final Optional<Rates> rates;
+  private final boolean feet;
+
+  /** The smallest area told, m2. */
+  private final double tick;
 
   public Pricing(House house) {
     this.house = house;
     this.rates = house.rates();
+    this.feet = house.units().imperial();
+    this.tick = feet ? LengthUnit.FT.metres() * LengthUnit.FT.metres() : 0.1;
   }
 
   /** True when prices are areas, for want of rates. */
@@ -39,21 +45,28 @@ public final class Pricing {
     return rates.isEmpty();
   }
 
-  /** The user's word for the money, or "m2". */
+  /** The user's word for the money, or "ft2" or "m2". */
   public String unit() {
-    return rates.map(Rates::currency).orElse("m2");
+    return rates.map(Rates::currency).orElse(feet ? "ft2" : "m2");
   }
 
   /** A price as a number of {@link #unit}. */
   public String number(long price) {
-    return byArea()
-        ? String.format(Locale.ROOT, "%.1f", price / TICKS_PER_M2)
-        : Long.toString(price);
+    return tenths() ? String.format(Locale.ROOT, "%.1f", amount(price)) : Long.toString(price);
   }
 
-  /** Whole price units of an amount of money (or m2) typed by the user, rounded down. */
+  /** A price in its {@link #unit}. */
+  public double amount(long price) {
+    return tenths() ? price / 10.0 : price;
+  }
+
+  private boolean tenths() {
+    return byArea() && !feet;
+  }
+
+  /** Whole price units of an amount of money (or area) typed by the user, rounded down. */
   public long units(double amount) {
-    return (long) Math.floor(byArea() ? amount * TICKS_PER_M2 + 1e-9 : amount + 1e-9);
+    return (long) Math.floor((tenths() ? amount * 10 : amount) + 1e-9);
   }
 
   /** Finishing to a level instead of another. */
@@ -132,6 +145,6 @@ public final class Pricing {
   }
 
   private long ticks(double amount) {
-    return (long) Math.ceil((byArea() ? amount * TICKS_PER_M2 : amount) - 1e-9);
+    return (long) Math.ceil((byArea() ? amount / tick : amount) - 1e-9);
   }
 }

@@ -1,11 +1,8 @@
 package slantlight.decide;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import slantlight.board.PlacedBoard;
-import slantlight.scene.BoardSize;
+import slantlight.board.CuttingPlan;
 import slantlight.scene.House;
 import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
@@ -45,10 +42,6 @@ public final class Schedule {
         butt += j.joint().length();
       }
     }
-    Map<BoardSize, Integer> boards = new HashMap<>();
-    for (PlacedBoard b : score.layout().boards()) {
-      boards.merge(b.stock(), 1, Integer::sum);
-    }
     return new ScheduleRow(
         surface.id(),
         surface.label(),
@@ -60,7 +53,7 @@ public final class Schedule {
         tapered,
         butt,
         score.layout().run(),
-        boards,
+        CuttingPlan.of(List.of(surface), List.of(score.layout())).order(),
         verdict.notes());
   }
 }

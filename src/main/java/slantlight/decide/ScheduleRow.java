@@ -1,9 +1,11 @@
 package slantlight.decide;
 
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import slantlight.board.Stock;
 import slantlight.scene.BoardRun;
-import slantlight.scene.BoardSize;
 
 /**
  * One surface as the taper and the painter need it.
@@ -15,7 +17,7 @@ import slantlight.scene.BoardSize;
  * @param tapered length of tapered joints, m
  * @param butt length of butt and cut joints, m
  * @param run direction of the boards
- * @param boards stock boards by size
+ * @param boards to buy for this surface by itself; a house takes fewer than its surfaces together
  * @param notes advice
  */
 public record ScheduleRow(
@@ -29,10 +31,10 @@ public record ScheduleRow(
     double tapered,
     double butt,
     BoardRun run,
-    Map<BoardSize, Integer> boards,
+    SortedMap<Stock, Integer> boards,
     List<String> notes) {
   public ScheduleRow {
-    boards = Map.copyOf(boards);
+    boards = Collections.unmodifiableSortedMap(new TreeMap<>(boards));
     notes = List.copyOf(notes);
   }
 }

@@ -111,7 +111,7 @@ final class Answer {
               .proposed()
               .map(
                   s ->
-                      money.unit().startsWith("m")
+                      money.byArea()
                           ? "the proposed plan adds " + price(money, s.price()) + " of work"
                           : "the proposed plan costs "
                               + price(money, s.price())

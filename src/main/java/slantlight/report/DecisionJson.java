@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.SortedMap;
+import slantlight.board.CuttingPlan;
+import slantlight.board.Stock;
 import slantlight.decide.BudgetPlan;
 import slantlight.decide.Comparison;
 import slantlight.decide.Facing;
@@ -120,9 +123,14 @@ public final class DecisionJson {
     return out.text();
   }
 
-  /** The schedule for the trades. */
-  public static String schedule(List<ScheduleRow> rows, Provenance made) {
+  /**
+   * The schedule for the trades.
+   *
+   * @param plan of the boards for all rows together
+   */
+  public static String schedule(List<ScheduleRow> rows, CuttingPlan plan, Provenance made) {
     DecisionJson out = new DecisionJson("schedule", made);
+    boards(out.root.putArray("boards"), plan.order());
     ArrayNode surfaces = out.root.putArray("surfaces");
     for (ScheduleRow r : rows) {
       ObjectNode n = surfaces.addObject();
@@ -136,19 +144,22 @@ public final class DecisionJson {
       number(n, "tapered", r.tapered());
       number(n, "butt", r.butt());
       n.put("run", r.run().name().toLowerCase(Locale.ROOT));
-      ArrayNode boards = n.putArray("boards");
-      r.boards()
-          .forEach(
-              (size, count) -> {
-                ObjectNode board = boards.addObject();
-                number(board, "width", size.width());
-                number(board, "length", size.length());
-                board.put("count", count);
-              });
+      boards(n.putArray("boards"), r.boards());
       ArrayNode notes = n.putArray("notes");
       r.notes().forEach(notes::add);
     }
     return out.text();
+  }
+
+  private static void boards(ArrayNode out, SortedMap<Stock, Integer> boards) {
+    boards.forEach(
+        (kind, count) -> {
+          ObjectNode board = out.addObject();
+          number(board, "width", kind.size().width());
+          number(board, "length", kind.size().length());
+          number(board, "thickness", kind.thickness());
+          board.put("count", count);
+        });
   }
 
   /** Inspections of surfaces. */

@@ -1,6 +1,5 @@
 package slantlight.report;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import slantlight.board.Coverage;
@@ -11,7 +10,6 @@ import slantlight.board.QuantityTakeoff;
 import slantlight.board.Stock;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
-import slantlight.score.SurfaceScore;
 import slantlight.units.Length;
 import slantlight.units.Measures;
 
@@ -31,11 +29,7 @@ final class MaterialSections {
     this.data = data;
     this.house = data.score().house();
     this.measures = Measures.printed(house.units());
-    List<SurfaceScore> scores = data.score().surfaces();
-    this.plan =
-        CuttingPlan.of(
-            scores.stream().map(s -> house.surface(s.surfaceId())).toList(),
-            scores.stream().map(SurfaceScore::layout).toList());
+    this.plan = data.score().cuttingPlan();
     this.sum =
         QuantityTakeoff.sum(
             data.quantities().stream().map(ReportData.SurfaceQuantities::quantities).toList(),

@@ -38,12 +38,17 @@ public record ReportData(
    * What money buys.
    *
    * @param unit what prices are counted in
+   * @param byArea true when that is an area of work, for want of rates
    * @param frontier every plan worth having, cheapest first
    * @param proposal the lines of the plan that is proposed
    * @param free remedies that cost nothing
    */
   public record Money(
-      String unit, List<FrontierSheet.Step> frontier, List<String> proposal, List<String> free) {
+      String unit,
+      boolean byArea,
+      List<FrontierSheet.Step> frontier,
+      List<String> proposal,
+      List<String> free) {
     public Money {
       frontier = List.copyOf(frontier);
       proposal = List.copyOf(proposal);

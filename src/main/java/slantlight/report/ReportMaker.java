@@ -113,13 +113,12 @@ public final class ReportMaker {
             .filter(p -> p.price() >= best.price())
             .findFirst()
             .orElseGet(() -> frontier.get(frontier.size() - 1));
-    double unit = pricing.byArea() ? 0.1 : 1;
     List<FrontierSheet.Step> steps =
         frontier.stream()
             .map(
                 p ->
                     new FrontierSheet.Step(
-                        p.price() * unit, p.excess(), words(p), p.equals(marked)))
+                        pricing.amount(p.price()), p.excess(), words(p), p.equals(marked)))
             .toList();
     List<String> proposal = lines(marked);
     Map<String, Set<String>> free = new LinkedHashMap<>();
@@ -139,7 +138,8 @@ public final class ReportMaker {
                         ? " (" + where.size() + " surfaces)"
                         : " (" + String.join(", ", where) + ")")));
     return new ReportData.Money(
-        pricing.byArea() ? "m\u00b2" : pricing.unit(),
+        pricing.byArea() ? pricing.unit().replace("2", "\u00b2") : pricing.unit(),
+        pricing.byArea(),
         steps,
         proposal,
         freeWords.stream().limit(2).toList());

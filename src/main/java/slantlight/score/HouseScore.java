@@ -2,6 +2,7 @@ package slantlight.score;
 
 import java.util.List;
 import java.util.NoSuchElementException;
+import slantlight.board.CuttingPlan;
 import slantlight.scene.House;
 
 /**
@@ -26,5 +27,12 @@ public record HouseScore(
    */
   public SurfaceScore surface(String id) {
     return surfaces.stream().filter(s -> s.surfaceId().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** The boards to buy for all layouts, and what is cut from each. */
+  public CuttingPlan cuttingPlan() {
+    return CuttingPlan.of(
+        surfaces.stream().map(s -> house.surface(s.surfaceId())).toList(),
+        surfaces.stream().map(SurfaceScore::layout).toList());
   }
 }

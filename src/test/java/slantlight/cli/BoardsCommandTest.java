@@ -15,17 +15,54 @@ class BoardsCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCode.OK);
     assertThat(run.out())
-        .contains("living/ceiling", "living/wall-north", "board 4' 0\" x 14' 0\"", "joint tape")
+        .contains(
+            "living/ceiling", "living/wall-north", "board 48 in x 14 ft, 1/2 in", "joint tape")
         .contains("local codes");
     // Ceilings are hung before walls.
     String cuts = run.out().substring(run.out().indexOf("Order"));
     assertThat(cuts.indexOf("living/ceiling")).isLessThan(cuts.indexOf("living/wall"));
   }
 
+  /** Whoever cuts boards by this command and reads a score must hold the same boards in hand. */
+  @Test
+  void boardsAreThoseThatAScoreSpeaksOf() throws Exception {
+    ObjectMapper json = new ObjectMapper();
+    JsonNode laid = json.readTree(CommandRun.of("boards", ROOM, "--json").out()).get("surfaces");
+    JsonNode scored =
+        json.readTree(CommandRun.of("score", ROOM, "--json", "--days", "90").out()).get("surfaces");
+    assertThat(laid).hasSameSizeAs(scored);
+    for (int i = 0; i < laid.size(); i++) {
+      assertThat(laid.get(i).get("reason")).isEqualTo(scored.get(i).get("boardReason"));
+      assertThat(laid.get(i).get("joints").findValuesAsText("id"))
+          .isEqualTo(scored.get(i).get("joints").findValuesAsText("id"));
+    }
+  }
+
+  @Test
+  void evenBoardsNeedNoLightAndSaySo() {
+    CommandRun run = CommandRun.of("boards", ROOM, "--even");
+    assertThat(run.out()).contains("without --even the boards may lie otherwise");
+  }
+
+  @Test
+  void whatOneBoardLeavesServesAnotherPiece() throws Exception {
+    JsonNode root =
+        new ObjectMapper().readTree(CommandRun.of("boards", ROOM, "--even", "--json").out());
+    int pieces = root.get("cutList").size();
+    int cut = 0;
+    for (JsonNode sheet : root.get("sheets")) {
+      cut += sheet.get("pieces").size();
+    }
+    assertThat(cut).isEqualTo(pieces);
+    assertThat(root.get("sheets").size()).isLessThan(pieces);
+    assertThat(CommandRun.of("boards", ROOM, "--even").out()).contains("rest of ", "keep the rest");
+  }
+
   @Test
   void jsonCoversTheCeilingOnceAndObeysTheCarry() throws Exception {
     CommandRun run =
-        CommandRun.of("boards", ROOM, "--json", "--carry", "10'", "--surface", "living/ceiling");
+        CommandRun.of(
+            "boards", ROOM, "--even", "--json", "--carry", "10'", "--surface", "living/ceiling");
     JsonNode surface = new ObjectMapper().readTree(run.out()).at("/surfaces/0");
     double area = 0;
     for (JsonNode b : surface.get("boards")) {
@@ -38,9 +75,11 @@ class BoardsCommandTest {
 
   @Test
   void runTurnsTheBoards() {
-    assertThat(CommandRun.of("boards", ROOM, "--run", "across", "--surface", "living").out())
+    assertThat(
+            CommandRun.of("boards", ROOM, "--even", "--run", "across", "--surface", "living").out())
         .doesNotContain(" along   ");
-    assertThat(CommandRun.of("boards", ROOM, "--run", "along", "--surface", "living").out())
+    assertThat(
+            CommandRun.of("boards", ROOM, "--even", "--run", "along", "--surface", "living").out())
         .doesNotContain(" across  ");
   }
 

@@ -16,7 +16,7 @@ class WeighCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCode.OK);
     JsonNode root = new ObjectMapper().readTree(run.out());
-    assertThat(root.get("priceUnit").asText()).isEqualTo("m2");
+    assertThat(root.get("priceUnit").asText()).isEqualTo("ft2");
     assertThat(root.get("remedies")).isNotEmpty();
     double price = Double.NEGATIVE_INFINITY;
     double excess = Double.POSITIVE_INFINITY;

@@ -50,7 +50,7 @@ class ReportTest {
       double excess = 200 - i - (i >= 50 ? 90 : 0);
       steps.add(new slantlight.sheet.FrontierSheet.Step(i, excess, "plan " + i, i == 70));
     }
-    ReportData.Money money = new ReportData.Money("USD", steps, List.of(), List.of());
+    ReportData.Money money = new ReportData.Money("USD", false, steps, List.of(), List.of());
     assertThat(money.telling(4))
         .extracting(slantlight.sheet.FrontierSheet.Step::words)
         .containsExactly("plan 0", "plan 50", "plan 70", "plan 99");

@@ -121,6 +121,7 @@ final class TestReports {
         Optional.of(
             new ReportData.Money(
                 "USD",
+                false,
                 List.of(
                     new FrontierSheet.Step(0, 12.5, "as it is", false),
                     new FrontierSheet.Step(120, 6, "long boards on the ceiling", false),
