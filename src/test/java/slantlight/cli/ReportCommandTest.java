@@ -34,6 +34,9 @@ class ReportCommandTest {
     String page = Files.readString(out.resolve("report.html"));
     assertThat(page).contains("One room", "Finish schedule", "data:image/png;base64,");
     String words = page.substring(page.indexOf("<body>"), page.indexOf("<script>"));
+    // The comfortable arm of 1 m is 39.4 in.
+    assertThat(words)
+        .containsPattern("3&#39; 3&quot; beside joint [BT]\\d, [0-9]+.?&quot; off the");
     assertThat(words.replaceAll("<[^>]*>", " ")).doesNotContain("NaN", "null", "Infinity");
     assertThat(Files.readString(out.resolve("sheets/living.ceiling.svg"))).doesNotContain("NaN");
     assertThat(out.resolve("report.pdf")).doesNotExist();
