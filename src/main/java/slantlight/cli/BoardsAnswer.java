@@ -26,6 +26,7 @@ import slantlight.scene.JointKind;
 import slantlight.scene.Surface;
 import slantlight.units.Length;
 import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 
 /** Layouts, quantities and cut list in the forms that the boards command prints. */
 final class BoardsAnswer {
@@ -118,6 +119,7 @@ final class BoardsAnswer {
 
   private void printQuantities(PrintWriter out, int width) {
     Quantities sum = QuantityTakeoff.sum(parts, plan);
+    Measures reader = Measures.typed(unit);
     out.println();
     TextTable table =
         new TextTable(
@@ -131,29 +133,20 @@ final class BoardsAnswer {
             + " pieces: what a board leaves serves others, as the cut list says; order a few more"
             + " for breakage");
     table.row(
-        "area covered", area(sum.netArea()), percent(sum.waste()) + " of the bought area is waste");
+        "area covered",
+        reader.area(sum.netArea()),
+        percent(sum.waste()) + " of the bought area is waste");
     table.row(
         "joint tape",
-        length(sum.tape()),
+        reader.total(sum.tape()),
         "joints and inside corners, measured; order "
             + percent(Coverage.shipped().tapeWaste())
             + " more");
-    table.row("compound, ready-mixed", volume(sum.compound()), "all coats up to the level");
-    table.row("corner bead", length(sum.cornerBead()), "outside corners; window returns not in it");
+    table.row("compound, ready-mixed", reader.volume(sum.compound()), "all coats up to the level");
+    table.row(
+        "corner bead", reader.total(sum.cornerBead()), "outside corners; window returns not in it");
     table.row("screws", Integer.toString(sum.fasteners()), "no allowance for losses");
     table.print(out, width);
-  }
-
-  private String area(double m2) {
-    return unit.imperial()
-        ? String.format(Locale.ROOT, "%.0f ft2", m2 / (0.3048 * 0.3048))
-        : String.format(Locale.ROOT, "%.1f m2", m2);
-  }
-
-  private String volume(double litres) {
-    return unit.imperial()
-        ? String.format(Locale.ROOT, "%.1f US gal", litres / 3.785411784)
-        : String.format(Locale.ROOT, "%.0f l", litres);
   }
 
   private void printCuts(PrintWriter out, int width) {

@@ -212,8 +212,8 @@ final class ReportBody {
     html.leaf(
         "p",
         "Each point is the plan that leaves least showing for its price; no other plan is both"
-            + " cheaper and better. Prices are your own rates or, where the scene has none, square"
-            + " metres of extra work.");
+            + " cheaper and better. Prices are your own rates or, where the scene has none, the area"
+            + " of extra work.");
     figure(FrontierSheet.of(money.frontier(), money.unit(), "frontier"));
     html.close();
     if (!money.proposal().isEmpty()) {

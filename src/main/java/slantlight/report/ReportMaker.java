@@ -138,7 +138,7 @@ public final class ReportMaker {
                         ? " (" + where.size() + " surfaces)"
                         : " (" + String.join(", ", where) + ")")));
     return new ReportData.Money(
-        pricing.byArea() ? pricing.unit().replace("2", "\u00b2") : pricing.unit(),
+        pricing.byArea() ? (house.units().imperial() ? "sq ft" : "m\u00b2") : pricing.unit(),
         pricing.byArea(),
         steps,
         proposal,

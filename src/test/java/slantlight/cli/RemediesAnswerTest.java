@@ -55,12 +55,12 @@ class RemediesAnswerTest {
   }
 
   private static String printed() {
-    // The window is 4.4 m x 2.44 m: 10.736 m2, in tenths rounded up 108; a lamp counts 10.
+    // The window is 4.4 m x 2.44 m: 115.6 ft2, rounded up 116; a lamp counts 1 m2, 11 ft2.
     List<Menu> menus =
         List.of(
             new Menu(List.of(), 0, List.of(List.of(CEILING_AS_IT_IS), List.of(WALL_AS_IT_IS))),
             new Menu(
-                List.of(SHADE, MOVE), 118, List.of(List.of(CEILING_5), List.of(WALL_PAINTED))));
+                List.of(SHADE, MOVE), 127, List.of(List.of(CEILING_5), List.of(WALL_PAINTED))));
     BudgetPlan budget = BudgetPlan.of(menus);
     Plan plan = budget.within(10_000).orElseThrow();
     PlanCheck check = new PlanCheck(Map.of(CEILING, 2.8, WALL, 2.6));
@@ -81,17 +81,17 @@ class RemediesAnswerTest {
   @Test
   void theRowsOfAPlanAddUpToItsPrice() {
     String text = printed();
-    assertThat(text).contains("Plan by hand: 53.9 m2");
+    assertThat(text).contains("Plan by hand: 548 ft2");
     String table = text.substring(text.indexOf("where"), text.indexOf("Left above"));
     assertThat(table)
-        .containsPattern("house +cloth shade \\(20 % through\\) on the south window +10\\.8")
-        .containsPattern("house +mount the sconce 1' 0\" farther off +1\\.0");
+        .containsPattern("house +cloth shade \\(20 % through\\) on the south window +116\\b")
+        .containsPattern("house +mount the sconce 1' 0\" farther off +11\\b");
     BigDecimal sum = BigDecimal.ZERO;
-    Matcher price = Pattern.compile("(?m)^(?:house|Room) .*?  +(\\d+\\.\\d)\\b").matcher(table);
+    Matcher price = Pattern.compile("(?m)^(?:house|Room) .*?  +(\\d+)\\b").matcher(table);
     while (price.find()) {
       sum = sum.add(new BigDecimal(price.group(1)));
     }
-    assertThat(sum).isEqualTo("53.9");
+    assertThat(sum).isEqualTo("548");
   }
 
   /**

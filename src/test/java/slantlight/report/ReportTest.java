@@ -43,6 +43,21 @@ class ReportTest {
     assertThat(answer.sentences().get(2)).contains("640 USD");
   }
 
+  /** Money is told as money, whatever its name; area as work. */
+  @Test
+  void aPlanCostsMoneyOrAddsWork() {
+    List<slantlight.sheet.FrontierSheet.Step> steps =
+        List.of(new slantlight.sheet.FrontierSheet.Step(640, 1.2, "level 5", true));
+    ReportData marks =
+        TestReports.with(new ReportData.Money("marks", false, steps, List.of(), List.of()));
+    assertThat(new Answer(marks).sentences().get(2))
+        .isEqualTo("The proposed plan costs 640 marks over the house as it is.");
+    ReportData area =
+        TestReports.with(new ReportData.Money("sq ft", true, steps, List.of(), List.of()));
+    assertThat(new Answer(area).sentences().get(2))
+        .isEqualTo("The proposed plan adds 640 sq ft of work.");
+  }
+
   @Test
   void aLongFrontierIsToldByItsTellingPlans() {
     List<slantlight.sheet.FrontierSheet.Step> steps = new java.util.ArrayList<>();

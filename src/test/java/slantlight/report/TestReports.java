@@ -55,6 +55,19 @@ final class TestReports {
     return data(new HouseScore(big, scores, 2026, 15, 420, 17_000), verdicts);
   }
 
+  /** The same with other prices. */
+  static ReportData with(ReportData.Money money) {
+    ReportData d = data();
+    return new ReportData(
+        d.score(),
+        d.verdicts(),
+        d.made(),
+        d.quantities(),
+        Optional.of(money),
+        d.inspection(),
+        d.pictures());
+  }
+
   /** The same with every label replaced. */
   static ReportData withNames(String name) {
     House h = TestScores.house();
