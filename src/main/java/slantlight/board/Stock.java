@@ -28,18 +28,42 @@ public record Stock(BoardSize size, double thickness) implements Comparable<Stoc
 
   /** As the trade calls it: {@code 48 in x 12 ft, 1/2 in} or {@code 1200 x 3000 mm, 12.5 mm}. */
   public String name() {
-    double inches = size.width() / LengthUnit.IN.metres();
-    double feet = size.length() / LengthUnit.FT.metres();
-    if (whole(inches) && whole(feet)) {
-      String thick = new Length(thickness).feetInches().replace("\"", " in");
-      return Math.round(inches) + " in x " + Math.round(feet) + " ft, " + thick;
-    }
-    return Math.round(1000 * size.width())
-        + " x "
-        + Math.round(1000 * size.length())
-        + " mm, "
-        + BigDecimal.valueOf(Math.round(1e4 * thickness), 1).stripTrailingZeros().toPlainString()
-        + " mm";
+    return inFeet()
+        ? inches(size.width()) + " x " + lengthName() + ", " + thicknessName()
+        : millimetres(size.width()) + " x " + lengthName() + ", " + thicknessName();
+  }
+
+  /** Width and thickness, such as {@code 48 in wide, 1/2 in thick}. */
+  public String section() {
+    String width = inFeet() ? inches(size.width()) : millimetres(size.width()) + " mm";
+    return width + " wide, " + thicknessName() + " thick";
+  }
+
+  /** Such as {@code 12 ft} or {@code 3000 mm}. */
+  public String lengthName() {
+    return inFeet()
+        ? Math.round(size.length() / LengthUnit.FT.metres()) + " ft"
+        : millimetres(size.length()) + " mm";
+  }
+
+  private String thicknessName() {
+    return inFeet()
+        ? new Length(thickness).feetInches().replace("\"", " in")
+        : BigDecimal.valueOf(Math.round(1e4 * thickness), 1).stripTrailingZeros().toPlainString()
+            + " mm";
+  }
+
+  private boolean inFeet() {
+    return whole(size.width() / LengthUnit.IN.metres())
+        && whole(size.length() / LengthUnit.FT.metres());
+  }
+
+  private static String inches(double metres) {
+    return Math.round(metres / LengthUnit.IN.metres()) + " in";
+  }
+
+  private static long millimetres(double metres) {
+    return Math.round(1000 * metres);
   }
 
   private static boolean whole(double d) {

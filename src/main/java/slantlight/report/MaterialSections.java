@@ -1,7 +1,13 @@
 package slantlight.report;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import slantlight.board.Coverage;
 import slantlight.board.CutList;
 import slantlight.board.CuttingPlan;
@@ -70,19 +76,35 @@ final class MaterialSections {
       html.open("tr", "data-room", surface.roomId());
       cells(surface.label(), pieces, q.quantities(), names);
     }
-    html.close().open("tfoot").open("tr");
+    html.open("tr", "class", "sum"); // in the body: paper repeats the foot of a table on each page
     cells("Whole house", plan.pieces().size(), sum, names);
     html.close().close().close();
   }
 
+  /** A row for each width and thickness, a column for each length. */
   private void order() {
-    String[] names = {"Board", "Number"};
-    table("Boards to order", " narrow", names, 1);
-    for (Map.Entry<Stock, Integer> kind : sum.boards().entrySet()) {
-      html.open("tr").leaf("th", name(kind.getKey()), "scope", "row");
-      html.leaf("td", kind.getValue().toString(), "class", "n", "data-label", names[1]);
-      html.close();
-    }
+    SortedMap<Double, String> lengths = new TreeMap<>();
+    Map<String, Map<Double, Integer>> rows = new LinkedHashMap<>();
+    sum.boards()
+        .forEach(
+            (kind, count) -> {
+              double length = kind.size().length();
+              lengths.put(length, kind.lengthName());
+              rows.computeIfAbsent(kind.section(), k -> new HashMap<>()).put(length, count);
+            });
+    List<String> names = new ArrayList<>(lengths.values());
+    names.add(0, "Boards");
+    table("Boards to order", "", names.toArray(String[]::new), 1);
+    rows.forEach(
+        (section, row) -> {
+          html.open("tr").leaf("th", section, "scope", "row");
+          lengths.forEach(
+              (length, name) -> {
+                String count = row.containsKey(length) ? row.get(length).toString() : "\u2013";
+                html.leaf("td", count, "class", "n", "data-label", name);
+              });
+          html.close();
+        });
     html.close().close().close();
   }
 
