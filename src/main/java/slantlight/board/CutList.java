@@ -9,14 +9,10 @@ import slantlight.board.RowFrame.Box;
 import slantlight.board.RowFrame.Side;
 import slantlight.geom.Face;
 import slantlight.geom.Vec2;
-import slantlight.scene.BoardSize;
 import slantlight.scene.Surface;
 
 /** Boards in the order they are hung, each with what it is cut from and the cuts to make. */
 public final class CutList {
-  /** A cut shorter than this is a trim, not worth a line, m. */
-  private static final double TRIM = 3e-3;
-
   private CutList() {}
 
   /**
@@ -26,31 +22,21 @@ public final class CutList {
    * @param sheet number of the board it is cut from, from 1 in the order they are first cut
    * @param from that board
    * @param first order of the first piece cut from it: this one's own for a new board
-   * @param later orders of the pieces that what is left is kept for; empty but for a first piece
-   * @param cuts what to cut, in order, in the user's units; empty for a whole board
+   * @param cuts what to cut, in order, in the user's units, and what each rest is kept for; empty
+   *     for a whole board, and for a rest that is used as it is
    */
   public record Entry(
-      int order,
-      CuttingPlan.Piece piece,
-      int sheet,
-      Stock from,
-      int first,
-      List<Integer> later,
-      List<String> cuts) {
+      int order, CuttingPlan.Piece piece, int sheet, Stock from, int first, List<String> cuts) {
     public Entry {
-      later = List.copyOf(later);
       cuts = List.copyOf(cuts);
     }
 
-    /** What to do, in words: the cuts, and what the rest is kept for. */
-    public List<String> allCuts() {
-      List<String> out = new ArrayList<>(cuts.isEmpty() ? List.of("whole") : cuts);
-      if (!later.isEmpty()) {
-        out.add(
-            "keep the rest for "
-                + later.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+    /** What to do, in words. */
+    public String words() {
+      if (cuts.isEmpty()) {
+        return opensBoard() ? "whole" : "as it is";
       }
-      return out;
+      return String.join("; ", cuts);
     }
 
     /** True when a new board is cut for it, false when it comes from what is left of one. */
@@ -65,39 +51,41 @@ public final class CutList {
    * @param length writes a length given in m in the user's units
    */
   public static List<Entry> of(CuttingPlan plan, DoubleFunction<String> length) {
-    int[] sheetOf = plan.sheetOf();
-    List<Entry> out = new ArrayList<>();
-    for (int i = 0; i < sheetOf.length; i++) {
-      CuttingPlan.Sheet sheet = plan.sheets().get(sheetOf[i]);
+    Entry[] out = new Entry[plan.pieces().size()];
+    for (int s = 0; s < plan.sheets().size(); s++) {
+      CuttingPlan.Sheet sheet = plan.sheets().get(s);
       List<Integer> orders = sheet.cuts().stream().map(c -> c.piece() + 1).toList();
-      boolean opens = orders.get(0) == i + 1;
-      CuttingPlan.Piece piece = plan.pieces().get(i);
-      out.add(
-          new Entry(
-              i + 1,
-              piece,
-              sheetOf[i] + 1,
-              sheet.stock(),
-              orders.get(0),
-              opens ? orders.subList(1, orders.size()) : List.of(),
-              cuts(piece, sheet.stock().size(), opens, length)));
+      List<List<Snaps.Snap>> snaps = Snaps.of(sheet);
+      for (int i = 0; i < orders.size(); i++) {
+        CuttingPlan.Piece piece = plan.pieces().get(orders.get(i) - 1);
+        List<String> cuts = snaps(snaps.get(i), length);
+        cuts.addAll(cutOuts(piece, length));
+        out[orders.get(i) - 1] =
+            new Entry(orders.get(i), piece, s + 1, sheet.stock(), orders.get(0), cuts);
+      }
+    }
+    return List.of(out);
+  }
+
+  private static List<String> snaps(List<Snaps.Snap> snaps, DoubleFunction<String> length) {
+    List<String> out = new ArrayList<>();
+    for (Snaps.Snap s : snaps) {
+      String rest =
+          s.rest().isEmpty()
+              ? ""
+              : ", the rest for "
+                  + s.rest().stream().map(p -> "" + (p + 1)).collect(Collectors.joining(", "));
+      out.add((s.across() ? "cut to " : "rip to ") + length.apply(s.size()) + rest);
     }
     return out;
   }
 
-  /** The cuts of one board, in the user's units. */
-  private static List<String> cuts(
-      CuttingPlan.Piece piece, BoardSize from, boolean opens, DoubleFunction<String> length) {
+  /** What is cut out of a piece, in the user's units. */
+  private static List<String> cutOuts(CuttingPlan.Piece piece, DoubleFunction<String> length) {
     Surface surface = piece.surface();
     RowFrame frame = RowFrame.of(surface.framing().orElseThrow(), piece.run());
     Box box = frame.box(piece.board().blank().corners());
     List<String> cuts = new ArrayList<>();
-    if (!opens || from.length() - box.length() > TRIM) {
-      cuts.add("cut to " + length.apply(box.length()));
-    }
-    if (from.width() - box.width() > TRIM) {
-      cuts.add("rip to " + length.apply(box.width()));
-    }
     for (List<Vec2> hole : surface.face().holes()) {
       addHole(cuts, frame.box(hole), box, length);
     }
@@ -114,7 +102,7 @@ public final class CutList {
     double s1 = Math.min(hole.s1(), board.s1());
     double t0 = Math.max(hole.t0(), board.t0());
     double t1 = Math.min(hole.t1(), board.t1());
-    if (s1 - s0 > TRIM && t1 - t0 > TRIM) {
+    if (s1 - s0 > Snaps.TRIM && t1 - t0 > Snaps.TRIM) {
       cuts.add(
           String.format(
               Locale.ROOT,
@@ -131,8 +119,8 @@ public final class CutList {
       List<String> cuts, Side side, Box board, DoubleFunction<String> length) {
     double ds = side.s1() - side.s0();
     double dt = side.t1() - side.t0();
-    double[] deep = within(side, board, TRIM);
-    if ((deep[1] - deep[0]) * Math.hypot(ds, dt) > TRIM) {
+    double[] deep = within(side, board, Snaps.TRIM);
+    if ((deep[1] - deep[0]) * Math.hypot(ds, dt) > Snaps.TRIM) {
       double[] in = within(side, board, 0);
       cuts.add(
           String.format(

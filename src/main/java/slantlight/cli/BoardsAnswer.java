@@ -164,7 +164,7 @@ final class BoardsAnswer {
           e.piece().surface().id(),
           Integer.toString(e.piece().board().number()),
           e.opensBoard() ? e.from().name() : "rest of " + e.first(),
-          String.join("; ", e.allCuts()));
+          e.words());
     }
     if (!table.isEmpty()) {
       table.print(out, width);
@@ -198,7 +198,7 @@ final class BoardsAnswer {
         Vec2 p = b.outline().get(corner);
         csv.number(p.x()).number(p.y());
       }
-      csv.text(String.join("; ", e.allCuts())).end();
+      csv.text(e.words()).end();
     }
     return csv.toString();
   }
@@ -221,7 +221,7 @@ final class BoardsAnswer {
       ObjectNode node = cuts.addObject();
       node.put("order", e.order()).put("surface", e.piece().surface().id());
       node.put("board", e.piece().board().number()).put("sheet", e.sheet());
-      e.allCuts().forEach(node.putArray("cuts")::add);
+      e.cuts().forEach(node.putArray("cuts")::add);
     }
     try {
       return mapper.writeValueAsString(root) + "\n";

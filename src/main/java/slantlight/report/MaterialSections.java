@@ -145,7 +145,7 @@ final class MaterialSections {
           "td", Integer.toString(e.piece().board().number()), "class", "n", "data-label", names[2]);
       html.leaf(
           "td", e.opensBoard() ? name(e.from()) : "rest of " + e.first(), "data-label", names[3]);
-      html.leaf("td", String.join("; ", e.allCuts()), "data-label", names[4]);
+      html.leaf("td", e.words(), "data-label", names[4]);
       html.close();
     }
     html.close().close().close();

@@ -141,6 +141,7 @@ class CuttingPlanTest {
         assertThat(cut.add(c.piece())).isTrue();
         hold(plan.pieces().get(c.piece()), c, sheet);
       }
+      holdSnaps(sheet);
       BoardSize b = sheet.stock().size();
       assertThat(snaps(sheet.cuts(), new double[] {0, 0, b.length(), b.width()}))
           .as("%s", sheet)
@@ -152,6 +153,36 @@ class CuttingPlanTest {
             .mapToDouble(p -> p.board().stock().width() * p.board().stock().length())
             .sum();
     assertThat(plan.area()).isLessThan(alone + 1e-6);
+  }
+
+  /** What is in hand: its length and width, and the pieces written on it. */
+  private record Part(double length, double width, List<Integer> pieces) {}
+
+  /** Snapped as told, in the order of hanging, every piece comes to its size. */
+  private static void holdSnaps(Sheet sheet) {
+    List<Part> parts = new ArrayList<>();
+    BoardSize size = sheet.stock().size();
+    List<Integer> all = sheet.cuts().stream().map(Cut::piece).toList();
+    parts.add(new Part(size.length(), size.width(), all));
+    List<List<Snaps.Snap>> told = Snaps.of(sheet);
+    for (int i = 0; i < told.size(); i++) {
+      Cut piece = sheet.cuts().get(i);
+      Part hand =
+          parts.stream().filter(p -> p.pieces.contains(piece.piece())).findFirst().orElseThrow();
+      parts.remove(hand);
+      for (Snaps.Snap s : told.get(i)) {
+        double across = s.across() ? s.size() : hand.length;
+        double along = s.across() ? hand.width : s.size();
+        assertThat(s.size()).isLessThan((s.across() ? hand.length : hand.width) + 1e-6);
+        parts.add(
+            s.across()
+                ? new Part(hand.length - s.size(), hand.width, s.rest())
+                : new Part(hand.length, hand.width - s.size(), s.rest()));
+        hand = new Part(across, along, List.of());
+      }
+      assertThat(hand.length).as("%s", sheet).isCloseTo(piece.length(), within(2 * Snaps.TRIM));
+      assertThat(hand.width).as("%s", sheet).isCloseTo(piece.width(), within(2 * Snaps.TRIM));
+    }
   }
 
   private static void hold(Piece piece, Cut c, Sheet sheet) {

@@ -56,7 +56,7 @@ class BoardsCommandTest {
     }
     assertThat(cut).isEqualTo(pieces);
     assertThat(root.get("sheets").size()).isLessThan(pieces);
-    assertThat(CommandRun.of("boards", ROOM, "--even").out()).contains("rest of ", "keep the rest");
+    assertThat(CommandRun.of("boards", ROOM, "--even").out()).contains("rest of ", "the rest for ");
   }
 
   @Test
