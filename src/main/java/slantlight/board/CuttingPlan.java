@@ -9,7 +9,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import slantlight.scene.BoardRun;
 import slantlight.scene.BoardSize;
 import slantlight.scene.Surface;
@@ -97,7 +96,8 @@ public record CuttingPlan(List<Piece> pieces, List<Sheet> sheets) {
                     b.width() > blank.width() - Nesting.FITS
                         && b.length() > blank.length() - Nesting.FITS);
     if (!held) {
-      sizes.add(piece.board().stock()); // a board fixed by the user, of a size not on offer
+      sizes.add(
+          piece.board().stock()); // not on offer: fixed by the user, or brought in as a remedy
     }
     return new Nesting.Part(number, blank.length(), blank.width(), blank.tapered(), sizes);
   }
@@ -118,13 +118,5 @@ public record CuttingPlan(List<Piece> pieces, List<Sheet> sheets) {
   /** Area bought, m2. */
   public double area() {
     return sheets.stream().mapToDouble(s -> s.stock().area()).sum();
-  }
-
-  /** The board that each piece is cut from, by the numbers of both. */
-  public int[] sheetOf() {
-    int[] out = new int[pieces.size()];
-    IntStream.range(0, sheets.size())
-        .forEach(i -> sheets.get(i).cuts().forEach(c -> out[c.piece()] = i));
-    return out;
   }
 }

@@ -23,8 +23,8 @@ import slantlight.scene.Surface;
  * showing-weighted length of visible joints, row joints at an opening's corner, waste, number of
  * boards. It is exact over rows that start with a whole board from either side or are balanced
  * (across the framing) or end on any member (along it), and over joints on members (across) or on a
- * grid of one bay and the stock lengths (along). Every piece is cut from a board of its own:
- * offcuts count as waste.
+ * grid of one bay and the stock lengths (along). Waste and boards are told as if every piece had a
+ * board of its own; {@link CuttingPlan} shares boards out.
  */
 public final class LayoutSolver {
   /** A fault of the whole direction outweighs any number of faults of single joints. */
