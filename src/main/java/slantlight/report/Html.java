@@ -2,6 +2,8 @@ package slantlight.report;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import slantlight.sheet.Drawing;
+import slantlight.sheet.SvgText;
 import slantlight.sheet.Xml;
 
 /** Writes well-formed XHTML; all text and attribute values are escaped. */
@@ -49,6 +51,22 @@ final class Html {
   Html markup(String xml) {
     out.append(xml);
     return this;
+  }
+
+  /** A drawing with its title under it. */
+  void figure(Drawing drawing) {
+    open("figure")
+        .open(
+            "div",
+            "class",
+            "sheet",
+            "tabindex",
+            "0",
+            "role",
+            "region",
+            "aria-label",
+            drawing.title());
+    markup(SvgText.element(drawing)).close().leaf("figcaption", drawing.title()).close();
   }
 
   @Override

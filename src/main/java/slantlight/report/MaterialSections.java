@@ -16,6 +16,8 @@ import slantlight.board.QuantityTakeoff;
 import slantlight.board.Stock;
 import slantlight.scene.House;
 import slantlight.scene.Surface;
+import slantlight.sheet.CuttingSheet;
+import slantlight.sheet.Drawing;
 import slantlight.units.Length;
 import slantlight.units.Measures;
 
@@ -151,6 +153,9 @@ final class MaterialSections {
     html.close().close().close();
     if (!paper) {
       html.close();
+    }
+    for (Drawing d : CuttingSheet.of(plan, measures, "cutting")) {
+      html.figure(d);
     }
   }
 

@@ -15,10 +15,8 @@ import slantlight.scene.Surface;
 import slantlight.score.Band;
 import slantlight.score.Peak;
 import slantlight.score.SurfaceScore;
-import slantlight.sheet.Drawing;
 import slantlight.sheet.FrontierSheet;
 import slantlight.sheet.SunPathSheet;
-import slantlight.sheet.SvgText;
 import slantlight.sheet.Words;
 
 /** The sections of the report in order; on paper the sheets come last, as an appendix. */
@@ -214,7 +212,7 @@ final class ReportBody {
         "Each point is the plan that leaves least showing for its price; no other plan is both"
             + " cheaper and better. Prices are your own rates or, where the scene has none, the area"
             + " of extra work.");
-    figure(FrontierSheet.of(money.frontier(), money.unit(), "frontier"));
+    html.figure(FrontierSheet.of(money.frontier(), money.unit(), "frontier"));
     html.close();
     if (!money.proposal().isEmpty()) {
       html.leaf(
@@ -320,7 +318,7 @@ final class ReportBody {
 
   private void site() {
     section("site", "Sun and site");
-    figure(SunPathSheet.of(house, data.score().year(), "sunpath"));
+    html.figure(SunPathSheet.of(house, data.score().year(), "sunpath"));
     html.close();
   }
 
@@ -349,21 +347,6 @@ final class ReportBody {
     html.open("ul", "class", "plainlist");
     lines.forEach(l -> html.leaf("li", l));
     html.close();
-  }
-
-  private void figure(Drawing drawing) {
-    html.open("figure")
-        .open(
-            "div",
-            "class",
-            "sheet",
-            "tabindex",
-            "0",
-            "role",
-            "region",
-            "aria-label",
-            drawing.title());
-    html.markup(SvgText.element(drawing)).close().leaf("figcaption", drawing.title()).close();
   }
 
   /** The id of a surface's article, made of its place in the score so that it is always safe. */

@@ -11,14 +11,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import slantlight.scene.WholeFile;
+import slantlight.score.HouseScore;
 import slantlight.score.SurfaceScore;
 import slantlight.sheet.CalendarSheet;
+import slantlight.sheet.CuttingSheet;
 import slantlight.sheet.Drawing;
 import slantlight.sheet.FrontierSheet;
 import slantlight.sheet.SectionSheet;
 import slantlight.sheet.SunPathSheet;
 import slantlight.sheet.SurfaceSheet;
 import slantlight.sheet.SvgText;
+import slantlight.units.Measures;
 
 /** Writes a report and everything that goes with it into one folder, each file whole or not. */
 public final class ReportFolder {
@@ -91,6 +94,9 @@ public final class ReportFolder {
     data.money()
         .filter(m -> !m.frontier().isEmpty())
         .ifPresent(m -> drawings.add(FrontierSheet.of(m.frontier(), m.unit(), "cost")));
+    HouseScore score = data.score();
+    drawings.addAll(
+        CuttingSheet.of(score.cuttingPlan(), Measures.printed(score.house().units()), "cutting"));
     for (Drawing d : drawings) {
       file("sheets/" + d.id() + ".svg", SvgText.file(d, data.made().toString()));
     }

@@ -6,6 +6,8 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -15,28 +17,82 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import slantlight.TestHouses;
+import slantlight.board.Blank;
+import slantlight.board.CuttingPlan;
+import slantlight.board.Layout;
+import slantlight.board.PlacedBoard;
 import slantlight.geom.Vec2;
 import slantlight.report.TestScores;
+import slantlight.scene.BoardRun;
+import slantlight.scene.BoardSize;
+import slantlight.scene.Surface;
 import slantlight.score.Band;
 import slantlight.score.HouseScore;
+import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 
 class SheetsTest {
   private static final HouseScore SCORE = TestScores.score();
 
   static Stream<Drawing> drawings() {
-    return Stream.of(
-        SurfaceSheet.of(SCORE.house(), SCORE.surfaces().get(0), "ceiling"),
-        SurfaceSheet.of(SCORE.house(), SCORE.surfaces().get(1), "wall"),
-        SunPathSheet.of(SCORE.house(), 2026, "sun"),
-        SectionSheet.of(SCORE.house(), SCORE.surfaces().get(0), "section").orElseThrow(),
-        CalendarSheet.of(
-            SCORE.surfaces().get(0).calendar(), SCORE.house().site(), 2026, "calendar", "Ceiling"),
-        FrontierSheet.of(
-            List.of(
-                new FrontierSheet.Step(0, 12.5, "as it is", false),
-                new FrontierSheet.Step(640, 1.2, "level 5 on the ceiling", true)),
-            "USD",
-            "frontier"));
+    return Stream.concat(
+        Stream.of(
+            SurfaceSheet.of(SCORE.house(), SCORE.surfaces().get(0), "ceiling"),
+            SurfaceSheet.of(SCORE.house(), SCORE.surfaces().get(1), "wall"),
+            SunPathSheet.of(SCORE.house(), 2026, "sun"),
+            SectionSheet.of(SCORE.house(), SCORE.surfaces().get(0), "section").orElseThrow(),
+            CalendarSheet.of(
+                SCORE.surfaces().get(0).calendar(),
+                SCORE.house().site(),
+                2026,
+                "calendar",
+                "Ceiling"),
+            FrontierSheet.of(
+                List.of(
+                    new FrontierSheet.Step(0, 12.5, "as it is", false),
+                    new FrontierSheet.Step(640, 1.2, "level 5 on the ceiling", true)),
+                "USD",
+                "frontier")),
+        CuttingSheet.of(strips(), Measures.printed(LengthUnit.FT), "cutting").stream());
+  }
+
+  /** Fourteen pieces in rows of a foot and less, cut from few boards. */
+  private static CuttingPlan strips() {
+    Surface ceiling = SCORE.house().surface("room/ceiling");
+    List<PlacedBoard> pieces = new ArrayList<>();
+    for (int i = 0; i < 14; i++) {
+      double wide = i % 2 == 0 ? 0.12 : 1.2192;
+      double length = i % 2 == 0 ? 3.6 - i / 10.0 : 0.1 + i / 30.0;
+      List<Vec2> outline = TestHouses.rectangle(0, 0, length, wide);
+      Blank blank = new Blank(outline, length, wide, i % 2 == 0 ? 0 : 2);
+      pieces.add(
+          new PlacedBoard(i + 1, new BoardSize(1.2192, 3.6576), outline, length * wide, blank));
+    }
+    Layout layout =
+        new Layout(ceiling.id(), BoardRun.ACROSS_FRAMING, pieces, List.of(), List.of(), "as given");
+    return CuttingPlan.of(List.of(ceiling), List.of(layout));
+  }
+
+  /** Whoever cuts must find every piece, however small. */
+  @Test
+  void everySharedPieceIsNumberedOnItsBoard() {
+    CuttingPlan plan = strips();
+    Set<String> wanted = new TreeSet<>();
+    plan.sheets().stream()
+        .filter(s -> s.cuts().size() > 1)
+        .forEach(s -> s.cuts().forEach(c -> wanted.add(Integer.toString(c.piece() + 1))));
+    assertThat(wanted).hasSizeGreaterThan(10);
+    Set<String> numbered = new TreeSet<>();
+    for (Drawing d : CuttingSheet.of(plan, Measures.printed(LengthUnit.FT), "cutting")) {
+      for (Mark mark : layer(d, "numbers").marks()) {
+        if (mark instanceof Mark.Label label) {
+          String[] parts = label.text().split(", with ", -1);
+          numbered.add(parts[0].replaceFirst(":.*", ""));
+          numbered.addAll(List.of(parts).subList(1, parts.length));
+        }
+      }
+    }
+    assertThat(numbered).containsAll(wanted);
   }
 
   @ParameterizedTest
