@@ -9,7 +9,7 @@ import java.util.TreeMap;
  * data file.
  *
  * @param boards boards to buy
- * @param netArea area covered, m2
+ * @param netArea area to cover with boards, those that are up already left out, m2
  * @param boardArea area bought, m2
  * @param tape m
  * @param compound litres of ready-mixed compound, by finish level of the surface

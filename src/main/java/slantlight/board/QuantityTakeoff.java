@@ -58,7 +58,13 @@ public final class QuantityTakeoff {
     double bead = level == 0 ? 0 : corners.outside(surface.id()) + returnBead(surface);
     int screws = layout.boards().isEmpty() ? 0 : Fasteners.all(surface, layout.boards()).size();
     return new Quantities(
-        plan.order(), area, plan.area(), tape, coverage.compound(level) * area, bead, screws);
+        plan.order(),
+        plan.pieces().isEmpty() ? 0 : area,
+        plan.area(),
+        tape,
+        coverage.compound(level) * area,
+        bead,
+        screws);
   }
 
   /**

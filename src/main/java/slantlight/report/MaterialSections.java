@@ -50,6 +50,15 @@ final class MaterialSections {
       html.leaf("p", "Quantities were not taken off for this report.");
       return;
     }
+    if (plan.pieces().isEmpty()) {
+      html.leaf("p", "No boards to order: they are up, and their joints stand in the scene.");
+    } else {
+      order();
+    }
+    consumables();
+  }
+
+  private void order() {
     html.leaf(
         "p",
         String.format(
@@ -61,7 +70,10 @@ final class MaterialSections {
             plan.pieces().size(),
             measures.area(sum.boardArea()),
             100 * sum.waste()));
-    order();
+    orderTable();
+  }
+
+  private void consumables() {
     html.leaf(
         "p",
         String.format(
@@ -72,19 +84,22 @@ final class MaterialSections {
             100 * Coverage.shipped().tapeWaste()));
     String[] names = {"Surface", "Pieces", "Area", "Tape", "Compound", "Corner bead", "Fasteners"};
     table("Quantities", "", names, 1);
+    double total = 0;
     for (ReportData.SurfaceQuantities q : data.quantities()) {
       Surface surface = house.surface(q.surfaceId());
       long pieces = plan.pieces().stream().filter(p -> p.surface().equals(surface)).count();
       html.open("tr", "data-room", surface.roomId());
-      cells(surface.label(), pieces, q.quantities(), names);
+      double area = surface.face().area();
+      total += area;
+      cells(surface.label(), pieces, area, q.quantities(), names);
     }
     html.open("tr", "class", "sum"); // in the body: paper repeats the foot of a table on each page
-    cells("Whole house", plan.pieces().size(), sum, names);
+    cells("Whole house", plan.pieces().size(), total, sum, names);
     html.close().close().close();
   }
 
   /** A row for each width and thickness, a column for each length. */
-  private void order() {
+  private void orderTable() {
     SortedMap<Double, String> lengths = new TreeMap<>();
     Map<String, Map<Double, Integer>> rows = new LinkedHashMap<>();
     sum.boards()
@@ -110,11 +125,11 @@ final class MaterialSections {
     html.close().close().close();
   }
 
-  private void cells(String label, long pieces, Quantities q, String[] names) {
+  private void cells(String label, long pieces, double area, Quantities q, String[] names) {
     html.leaf("th", label, "scope", "row", "dir", "auto");
     String[] cells = {
       Long.toString(pieces),
-      measures.area(q.netArea()),
+      measures.area(area),
       measures.total(q.tape()),
       measures.volume(q.compound()),
       q.cornerBead() == 0 ? "none" : measures.total(q.cornerBead()),
@@ -128,11 +143,15 @@ final class MaterialSections {
 
   /** Every piece in the order of hanging. */
   void cutList() {
+    if (plan.pieces().isEmpty()) {
+      html.leaf("p", "Nothing to cut: no boards are to be hung.");
+      return;
+    }
     html.leaf(
         "p",
         "In the order of hanging: ceilings before walls, on walls the top row first. Measure on site"
-            + " before you cut. Lengths run from a piece's start and from its first edge: its left and"
-            + " its lower one, seen from inside the room.");
+            + " before you cut. Lengths run from a piece's start and from its first edge: the left or"
+            + " the lower ones, seen from inside the room.");
     if (!paper) {
       html.open("details").leaf("summary", plan.pieces().size() + " pieces");
     }

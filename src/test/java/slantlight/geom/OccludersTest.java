@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The box tree against asking every face in turn, with plane and ring arithmetic of its own. */
@@ -92,6 +98,89 @@ class OccludersTest {
     assertThat(tree.nearest(0.5, 10, -0.5, 0, -1, 0, 0, 100, t)).isEqualTo(5);
     // A ray in the plane of a face passes it.
     assertThat(tree.any(0.5, 0, 5, 0, 0, -1, 0, 100)).isNegative();
+  }
+
+  /**
+   * Between two polygons: exactly the faces of which a plane parts two of their corners and whose
+   * box meets that of both polygons, and so all that any way from the one to the other meets.
+   */
+  @Test
+  void facesBetweenTwoPolygonsAreThoseThatPartThem() {
+    Random random = new Random(20261128);
+    List<Face> faces = scattered(random, 120);
+    Occluders tree = Occluders.of(faces);
+    int[] some = new int[tree.size()];
+    int stopped = 0;
+    for (int i = 0; i < 400; i++) {
+      Vec3[] from = triangle(random);
+      Vec3[] to = triangle(random);
+      int count = tree.between(corners(from), corners(to), some);
+      Set<Integer> found = new TreeSet<>();
+      for (int k = 0; k < count; k++) {
+        found.add(some[k]);
+      }
+      Set<Integer> wanted = new TreeSet<>();
+      for (int f = 0; f < faces.size(); f++) {
+        Face face = faces.get(f);
+        boolean parted =
+            Stream.of(from).anyMatch(a -> Stream.of(to).anyMatch(b -> heights(face, a, b) < 0));
+        if (parted && boxesMeet(face, from, to)) {
+          wanted.add(f);
+        }
+      }
+      // The tree asks for boxes of leaves, so that it may find a few more, but none less.
+      assertThat(found).containsAll(wanted);
+      for (int f : found) {
+        Face face = faces.get(f);
+        assertThat(Stream.of(from))
+            .anyMatch(a -> Stream.of(to).anyMatch(b -> heights(face, a, b) < 0));
+      }
+      assertThat(count).as("of %s faces", faces.size()).isLessThan(faces.size());
+      for (int way = 0; way < 20; way++) {
+        Vec3 a = inside(random, from);
+        Vec3 b = inside(random, to);
+        boolean met = nearest(faces, a, b.minus(a), 1e-6, 1 - 1e-6) >= 0;
+        assertThat(tree.between(some, count, a.x(), a.y(), a.z(), b.x(), b.y(), b.z()))
+            .isEqualTo(met);
+        stopped += met ? 1 : 0;
+      }
+    }
+    assertThat(stopped).isBetween(1000, 7000);
+  }
+
+  private static double heights(Face face, Vec3 a, Vec3 b) {
+    Vec3 n = face.frame().n();
+    return n.dot(a.minus(face.frame().origin())) * n.dot(b.minus(face.frame().origin()));
+  }
+
+  private static boolean boxesMeet(Face face, Vec3[] from, Vec3[] to) {
+    List<Vec3> ends = Stream.concat(Stream.of(from), Stream.of(to)).toList();
+    List<ToDoubleFunction<Vec3>> axes = List.of(Vec3::x, Vec3::y, Vec3::z);
+    return axes.stream()
+        .allMatch(
+            axis -> {
+              DoubleSummaryStatistics a =
+                  face.corners().stream().mapToDouble(axis).summaryStatistics();
+              DoubleSummaryStatistics b = ends.stream().mapToDouble(axis).summaryStatistics();
+              return a.getMin() <= b.getMax() && b.getMin() <= a.getMax();
+            });
+  }
+
+  private static Vec3[] triangle(Random random) {
+    Vec3 at = inBox(random, 3);
+    return new Vec3[] {
+      at, at.plus(inBox(random, 0.5)), at.plus(inBox(random, 0.5)),
+    };
+  }
+
+  private static double[] corners(Vec3[] points) {
+    return Stream.of(points).flatMapToDouble(p -> DoubleStream.of(p.x(), p.y(), p.z())).toArray();
+  }
+
+  private static Vec3 inside(Random random, Vec3[] triangle) {
+    double u = random.nextDouble();
+    double v = random.nextDouble() * (1 - u);
+    return triangle[0].times(1 - u - v).plus(triangle[1].times(u)).plus(triangle[2].times(v));
   }
 
   @Test

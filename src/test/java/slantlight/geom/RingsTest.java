@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -52,6 +53,51 @@ class RingsTest {
       assertThat(polygon(back).equalsTopo(polygon)).isTrue();
       assertThat(Rings.oriented(back, true)).containsExactly(ring);
     }
+  }
+
+  @Test
+  void boxesLieWithinConvexRingsAndMeetWhereTheLibrarySaysSo() {
+    Random random = new Random(6);
+    int held = 0;
+    int met = 0;
+    for (int i = 0; i < 300; i++) {
+      Coordinate[] points = new Coordinate[8];
+      for (int k = 0; k < points.length; k++) {
+        points[k] = new Coordinate(3 * random.nextDouble(), 3 * random.nextDouble());
+      }
+      Polygon hull = (Polygon) new ConvexHull(points, JTS).getConvexHull().norm().reverse();
+      Coordinate[] corners = hull.getExteriorRing().getCoordinates();
+      double[] ring = new double[2 * (corners.length - 1)];
+      for (int k = 0; k < corners.length - 1; k++) {
+        ring[2 * k] = corners[k].x;
+        ring[2 * k + 1] = corners[k].y;
+      }
+      assertThat(Rings.area(ring)).as("counter-clockwise").isPositive();
+      for (int k = 0; k < 20; k++) {
+        double[] a = box(random);
+        double[] b = box(random);
+        boolean within = hull.covers(JTS.toGeometry(envelope(a)));
+        assertThat(Rings.holds(ring, a)).isEqualTo(within);
+        boolean meet = JTS.toGeometry(envelope(a)).intersects(JTS.toGeometry(envelope(b)));
+        assertThat(Rings.meet(a, b)).isEqualTo(meet);
+        held += within ? 1 : 0;
+        met += meet ? 1 : 0;
+      }
+    }
+    assertThat(held).isBetween(500, 4000);
+    assertThat(met).isBetween(500, 4000);
+    double[] beside = {1, 0, 2, 1};
+    assertThat(Rings.meet(new double[] {0, 0, 1, 1}, beside)).as("an edge alone").isFalse();
+  }
+
+  private static double[] box(Random random) {
+    double x = 2.5 * random.nextDouble();
+    double y = 2.5 * random.nextDouble();
+    return new double[] {x, y, x + random.nextDouble(), y + random.nextDouble()};
+  }
+
+  private static Envelope envelope(double[] box) {
+    return new Envelope(box[0], box[2], box[1], box[3]);
   }
 
   @Test
