@@ -71,7 +71,9 @@ public final class CuttingSheet {
     double height = rows * step + LEGEND;
     Pencil pencil = new Pencil(PAGE, height);
     for (int i = 0; i < sheets.size(); i++) {
-      board(pencil, sheets.get(i), (i % COLUMNS) * (WIDTH + GUTTER) + 0.5, (i / COLUMNS) * step);
+      int row = i / COLUMNS;
+      int column = i % COLUMNS;
+      board(pencil, sheets.get(i), column * (WIDTH + GUTTER) + 0.5, row * step);
     }
     legend(pencil, height - LEGEND + 4);
     String description =
