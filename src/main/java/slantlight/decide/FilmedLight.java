@@ -70,6 +70,12 @@ record FilmedLight(House house, LightModel bare, LightModel black, double tau)
   }
 
   @Override
+  public void keepFlecks(Suns suns, Set<String> roomIds) {
+    bare.keepFlecks(suns, roomIds);
+    black.keepFlecks(suns, roomIds);
+  }
+
+  @Override
   public SunGrid sunGrid() {
     return bare.sunGrid();
   }

@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import slantlight.geom.Coverage;
 import slantlight.units.Workers;
 
@@ -169,6 +172,16 @@ final class FleckTable {
             }
           }
         });
+  }
+
+  /** Forgets all but some surfaces. */
+  void keep(int[] surfaces) {
+    Set<Integer> kept = IntStream.of(surfaces).boxed().collect(Collectors.toSet());
+    for (int surface = 0; surface < flecks.surfaces(); surface++) {
+      for (int b = 0; b < suns.bundles() && !kept.contains(surface); b++) {
+        known.set(surface * suns.bundles() + b, null);
+      }
+    }
   }
 
   /** By sun of a bundle: where it shines through openings; to be filled. */

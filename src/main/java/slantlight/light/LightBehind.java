@@ -47,6 +47,11 @@ public abstract class LightBehind implements LightModel {
   }
 
   @Override
+  public void keepFlecks(Suns suns, Set<String> roomIds) {
+    light.keepFlecks(suns, roomIds);
+  }
+
+  @Override
   public SunGrid sunGrid() {
     return light.sunGrid();
   }

@@ -54,6 +54,12 @@ public interface LightModel {
    */
   void findFlecks(Suns suns, Set<String> roomIds);
 
+  /**
+   * Lets go of flecks of some suns that points in none of some rooms ask for. Should they be asked
+   * for again, they are found again.
+   */
+  void keepFlecks(Suns suns, Set<String> roomIds);
+
   /** Suns between which the responses of a {@link Basis} are mixed, flecks of sun apart. */
   SunGrid sunGrid();
 

@@ -352,12 +352,19 @@ final class SunFlecks {
 
   /** Finds the flecks of some suns in some rooms with all threads. */
   void find(Suns suns, int[] rooms) {
+    under(suns).find(surfacesOf(rooms));
+  }
+
+  /** Lets go of the flecks of some suns in all other rooms. */
+  void keep(Suns suns, int[] rooms) {
+    under(suns).keep(surfacesOf(rooms));
+  }
+
+  private int[] surfacesOf(int[] rooms) {
     Set<Integer> wanted = IntStream.of(rooms).boxed().collect(Collectors.toSet());
-    under(suns)
-        .find(
-            IntStream.range(0, surfaces())
-                .filter(s -> patchesOf[s].length > 0)
-                .filter(s -> wanted.contains(mesh.patches.get(patchesOf[s][0]).room()))
-                .toArray());
+    return IntStream.range(0, surfaces())
+        .filter(s -> patchesOf[s].length > 0)
+        .filter(s -> wanted.contains(mesh.patches.get(patchesOf[s][0]).room()))
+        .toArray();
   }
 }

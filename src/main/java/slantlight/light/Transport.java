@@ -378,12 +378,19 @@ public final class Transport implements LightModel {
 
   @Override
   public void findFlecks(Suns suns, Set<String> roomIds) {
-    int[] seen =
-        roomIds.stream()
-            .flatMapToInt(id -> IntStream.of(interior.near(interior.room(id))))
-            .distinct()
-            .toArray();
-    rooms.flecks().find(suns, seen);
+    rooms.flecks().find(suns, seenFrom(roomIds));
+  }
+
+  @Override
+  public void keepFlecks(Suns suns, Set<String> roomIds) {
+    rooms.flecks().keep(suns, seenFrom(roomIds));
+  }
+
+  private int[] seenFrom(Set<String> roomIds) {
+    return roomIds.stream()
+        .flatMapToInt(id -> IntStream.of(interior.near(interior.room(id))))
+        .distinct()
+        .toArray();
   }
 
   @Override

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import slantlight.light.LightModel;
 import slantlight.sky.Weather;
 
@@ -41,7 +40,7 @@ public final class JointMoments {
    */
   public Map<String, List<Double>> at(ZonedDateTime at, Weather weather) {
     LitYear moment = LitYear.at(light.house(), options, at, weather);
-    YearScan scan = new YearScan(light, moment, Set.of());
+    YearScan scan = new YearScan(light, moment);
     List<String> ids = List.copyOf(joints.keySet());
     List<List<Double>> showing =
         ids.parallelStream().map(id -> profile(joints.get(id), scan)).toList();

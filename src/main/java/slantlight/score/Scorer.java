@@ -2,6 +2,7 @@ package slantlight.score;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +43,9 @@ import slantlight.units.Workers;
  * that can see it.
  */
 public final class Scorer {
+  /** Surface of the rooms whose flecks are held at a time, m2; some 30 MB for a hundred. */
+  private static final double STAGE = 1500;
+
   private final LightModel light;
   private final House house;
   private final ScoreOptions options;
@@ -180,29 +184,38 @@ public final class Scorer {
     List<Task> tasks =
         surfaces.stream().flatMap(s -> tasks(s, layouts.get(s.id())).stream()).toList();
     List<Task> open = tasks.stream().filter(t -> t.in(memory).isEmpty()).toList();
-    List<List<PointOptics>> optics = made(open.size(), i -> optics(open.get(i)));
     LitYear year = memory.year(light, options);
-    Set<String> rooms = open.stream().map(t -> t.surface().roomId()).collect(Collectors.toSet());
-    YearScan scan = new YearScan(light, year, rooms);
+    YearScan scan = new YearScan(light, year);
     Map<String, PointLights> lights = new ConcurrentHashMap<>();
     PeakReasons reasons = new PeakReasons(light, year);
     AtomicInteger done = new AtomicInteger();
-    List<JointMemory.Shown> shown =
-        made(
-            open.size(),
-            i -> {
-              Task task = open.get(i);
-              PointLights at = PointLights.of(light, optics.get(i));
-              if (keep && !task.spots()) {
-                lights.put(task.joint().id(), at);
-              }
-              JointMemory.Shown s = shown(task, at, scan, reasons);
-              progress.at(
-                  "the year, joint by joint", done.incrementAndGet() / (double) open.size());
-              return s;
-            });
-    for (int i = 0; i < open.size(); i++) {
-      open.get(i).keep(memory, shown.get(i));
+    int seen = 0;
+    List<List<Task>> stages = stages(open);
+    for (int k = 0; k < stages.size(); k++) {
+      List<Task> stage = stages.get(k);
+      List<List<PointOptics>> optics = made(stage.size(), i -> optics(stage.get(i)));
+      seen += (int) optics.stream().flatMap(List::stream).filter(p -> p.eyes() > 0).count();
+      scan.enter(rooms(stage));
+      List<JointMemory.Shown> shown =
+          made(
+              stage.size(),
+              i -> {
+                Task task = stage.get(i);
+                PointLights at = PointLights.of(light, optics.get(i));
+                if (keep && !task.spots()) {
+                  lights.put(task.joint().id(), at);
+                }
+                JointMemory.Shown s = shown(task, at, scan, reasons);
+                progress.at(
+                    "the year, joint by joint", done.incrementAndGet() / (double) open.size());
+                return s;
+              });
+      for (int i = 0; i < stage.size(); i++) {
+        stage.get(i).keep(memory, shown.get(i));
+      }
+      if (k + 1 < stages.size()) {
+        scan.keepOnly(rooms(stages.get(k + 1)));
+      }
     }
     HouseScore score =
         new HouseScore(
@@ -212,9 +225,41 @@ public final class Scorer {
                 i -> assemble(surfaces.get(i), layouts.get(surfaces.get(i).id()), tasks, year)),
             options.year(),
             options.stepMinutes(),
-            (int) optics.stream().flatMap(List::stream).filter(p -> p.eyes() > 0).count(),
+            seen,
             year.moments());
     return new Followed(score, new JointMoments(light, options, lights));
+  }
+
+  /**
+   * Tasks of whole rooms, so many at a time that the flecks of a year fit into memory: all at once
+   * in a house, a few rooms in a large building.
+   */
+  private List<List<Task>> stages(List<Task> tasks) {
+    Map<String, List<Task>> byRoom = new LinkedHashMap<>();
+    for (Task t : tasks) {
+      byRoom.computeIfAbsent(t.surface().roomId(), r -> new ArrayList<>()).add(t);
+    }
+    Map<String, Double> area =
+        house.surfaces().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Surface::roomId, Collectors.summingDouble(s -> s.face().area())));
+    List<List<Task>> out = new ArrayList<>();
+    double sum = 0;
+    for (Map.Entry<String, List<Task>> room : byRoom.entrySet()) {
+      double more = area.get(room.getKey());
+      if (out.isEmpty() || sum + more > STAGE) {
+        out.add(new ArrayList<>());
+        sum = 0;
+      }
+      out.get(out.size() - 1).addAll(room.getValue());
+      sum += more;
+    }
+    return out;
+  }
+
+  private static Set<String> rooms(List<Task> tasks) {
+    return tasks.stream().map(t -> t.surface().roomId()).collect(Collectors.toSet());
   }
 
   private List<Surface> scored() {

@@ -144,7 +144,8 @@ final class ShowField implements ShowWeight {
       fields.put(l.surface().id(), new float[2][2][l.columns() * l.rows()]);
     }
     Set<String> rooms = surfaces.stream().map(Surface::roomId).collect(Collectors.toSet());
-    YearScan scan = new YearScan(light, year, rooms);
+    YearScan scan = new YearScan(light, year);
+    scan.enter(rooms);
     AtomicInteger done = new AtomicInteger();
     Workers.each(
         nodes.size(),

@@ -13,17 +13,14 @@ final class YearScan {
   /** States to a block of the basis: sources and rows of a point then stay in the near caches. */
   private static final int BLOCK = 256;
 
+  private final LightModel light;
   private final LitYear year;
   private final List<Basis.Block> blocks = new ArrayList<>();
 
-  /**
-   * Makes the year's ingredients ready.
-   *
-   * @param roomIds rooms in which the points will lie
-   */
-  YearScan(LightModel light, LitYear year, Set<String> roomIds) {
+  /** Makes the year's ingredients ready. */
+  YearScan(LightModel light, LitYear year) {
+    this.light = light;
     this.year = year;
-    light.findFlecks(year.sunsOfFlecks(), roomIds);
     Basis any = light.basis(List.of(), List.of(), Progress.NONE);
     List<LightState> all = year.ingredients();
     for (int from = 0; from < all.size(); from += BLOCK) {
@@ -33,6 +30,16 @@ final class YearScan {
 
   LitYear year() {
     return year;
+  }
+
+  /** Finds, with all threads, what points in some rooms will ask for. */
+  void enter(Set<String> roomIds) {
+    light.findFlecks(year.sunsOfFlecks(), roomIds);
+  }
+
+  /** Lets go of what only points in other rooms than some ask for. */
+  void keepOnly(Set<String> roomIds) {
+    light.keepFlecks(year.sunsOfFlecks(), roomIds);
   }
 
   /**

@@ -55,7 +55,7 @@ class IngredientsTest {
       Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
       ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
       Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-      YearScan scan = new YearScan(light, year, Set.of("room"));
+      YearScan scan = new YearScan(light, year);
       compare(basis, scan.kitchen(basis, 0), year, kernel);
     }
   }
@@ -77,7 +77,7 @@ class IngredientsTest {
     Coating coating = Coating.of(new Paint(0.85, Sheen.FLAT));
     ReliefKernel kernel = new ReliefKernel(point, coating, coating, false);
     Basis basis = light.basis(List.of(sample), List.of(kernel), Progress.NONE);
-    YearScan scan = new YearScan(light, year, Set.of("room"));
+    YearScan scan = new YearScan(light, year);
     Ingredients.Kitchen kitchen = scan.kitchen(basis, 0);
     Set<Object> kinds = new HashSet<>();
     for (int s = 0; s < year.states(); s++) {

@@ -3,7 +3,6 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
@@ -59,7 +58,7 @@ class KnownShowingTest {
     PointOptics optics = new PointOptics(point, kernel, TABLE, ridges, lean, EyeModel.STANDARD);
     Basis basis = light.basis(List.of(point.sample()), List.of(kernel), Progress.NONE);
     SunBeams beams = light.beams(List.of(point.sample()));
-    YearScan scan = new YearScan(light, year, Set.of("room"));
+    YearScan scan = new YearScan(light, year);
     worstIsItsOwn(optics, beams, year, scan.kitchen(basis, 0));
     Ingredients.Kitchen kitchen = scan.kitchen(new Unflecked(basis), 0);
     float[][] exact = new float[3][year.states()];

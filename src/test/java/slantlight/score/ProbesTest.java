@@ -45,7 +45,7 @@ class ProbesTest {
   void noStateOfAJointShowsMoreThanItsPeak() {
     LightModel light = Transport.of(GARAGE, TransportOptions.DEFAULT, Progress.NONE);
     LitYear year = LitYear.of(light, OPTIONS);
-    YearScan scan = new YearScan(light, year, Set.of("garage"));
+    YearScan scan = new YearScan(light, year);
     List<JointScore> joints = Scorer.score(light, OPTIONS, Progress.NONE).surface(WALL).joints();
     assertThat(joints).hasSizeGreaterThan(1);
     for (JointScore joint : joints) {

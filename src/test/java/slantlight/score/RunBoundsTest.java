@@ -3,7 +3,6 @@ package slantlight.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slantlight.TestHouses;
 import slantlight.geom.Frame;
@@ -51,7 +50,7 @@ class RunBoundsTest {
       Basis basis =
           new Unflecked(light.basis(List.of(point.sample()), List.of(kernel), Progress.NONE));
       SunBeams beams = light.beams(List.of(point.sample()));
-      Ingredients.Kitchen kitchen = new YearScan(light, year, Set.of("room")).kitchen(basis, 0);
+      Ingredients.Kitchen kitchen = new YearScan(light, year).kitchen(basis, 0);
       compare(year, optics, kitchen, new PointTrace(optics, beams, 0, year, kitchen));
     }
   }
