@@ -43,7 +43,7 @@ import slantlight.units.Workers;
  * that can see it.
  */
 public final class Scorer {
-  /** Surface of the rooms whose flecks are held at a time, m2; some 30 MB for a hundred. */
+  /** Surface of the rooms whose flecks are held at a time, m2: that of two large houses. */
   private static final double STAGE = 1500;
 
   private final LightModel light;
