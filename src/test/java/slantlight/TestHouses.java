@@ -190,4 +190,21 @@ public final class TestHouses {
     }
     return new BoardOffer(sizes, 0.0127, BoardRun.AUTO, Double.POSITIVE_INFINITY);
   }
+
+  /** A surface under another name. */
+  public static Surface named(Surface s, String id, String label) {
+    return new Surface(
+        id,
+        label,
+        s.roomId(),
+        s.kind(),
+        s.face(),
+        s.paint(),
+        s.boarded(),
+        s.framing(),
+        s.boards(),
+        s.level(),
+        s.covered(),
+        s.joints());
+  }
 }

@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import slantlight.TestHouses;
 import slantlight.board.CuttingPlan.Cut;
 import slantlight.board.CuttingPlan.Piece;
 import slantlight.board.CuttingPlan.Sheet;
@@ -106,27 +107,11 @@ class CuttingPlanTest {
             BoardOffer o = s.boards().orElseThrow();
             double thickness = (4 + random.nextInt(2)) / 8.0 * IN;
             out.add(
-                named("s" + i, s)
+                TestHouses.named(s, "s" + i, s.label())
                     .withBoards(new BoardOffer(o.sizes(), thickness, o.run(), o.carry())));
           }
           return out;
         });
-  }
-
-  private static Surface named(String id, Surface s) {
-    return new Surface(
-        id,
-        s.label(),
-        s.roomId(),
-        s.kind(),
-        s.face(),
-        s.paint(),
-        s.boarded(),
-        s.framing(),
-        s.boards(),
-        s.level(),
-        s.covered(),
-        s.joints());
   }
 
   @Property(tries = 200, seed = "20261128")

@@ -51,19 +51,7 @@ public final class LightHouses {
   }
 
   private static Surface paint(Surface s, double lrv) {
-    return new Surface(
-        s.id(),
-        s.label(),
-        s.roomId(),
-        s.kind(),
-        s.face(),
-        new Paint(lrv, Sheen.FLAT),
-        s.boarded(),
-        s.framing(),
-        s.boards(),
-        s.level(),
-        s.covered(),
-        s.joints());
+    return s.withPaint(new Paint(lrv, Sheen.FLAT));
   }
 
   public static House withLamps(House h, Lamp... lamps) {

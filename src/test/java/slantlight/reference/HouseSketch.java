@@ -225,20 +225,7 @@ final class HouseSketch {
       if (s.id().equals(surfaceId)) {
         List<List<Vec2>> holes = new ArrayList<>(s.face().holes());
         holes.add(rectangle(along, up));
-        Surface with =
-            new Surface(
-                s.id(),
-                s.label(),
-                s.roomId(),
-                s.kind(),
-                new Face(s.face().frame(), s.face().outer(), holes),
-                s.paint(),
-                s.boarded(),
-                s.framing(),
-                s.boards(),
-                s.level(),
-                s.covered(),
-                s.joints());
+        Surface with = s.withFace(new Face(s.face().frame(), s.face().outer(), holes));
         surfaces.set(i, with);
         return with;
       }

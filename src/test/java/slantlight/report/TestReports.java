@@ -37,7 +37,7 @@ final class TestReports {
     List<Verdict> verdicts = new ArrayList<>(TestScores.verdicts());
     for (int i = 1; i <= walls; i++) {
       String id = "room/quiet-" + i;
-      surfaces.add(named(h.surface("room/west"), id, "Quiet wall " + i));
+      surfaces.add(TestHouses.named(h.surface("room/west"), id, "Quiet wall " + i));
       SurfaceScore like = scores.get(1);
       scores.add(
           new SurfaceScore(
@@ -71,7 +71,8 @@ final class TestReports {
   /** The same with every label replaced. */
   static ReportData withNames(String name) {
     House h = TestScores.house();
-    List<Surface> surfaces = h.surfaces().stream().map(s -> named(s, s.id(), name)).toList();
+    List<Surface> surfaces =
+        h.surfaces().stream().map(s -> TestHouses.named(s, s.id(), name)).toList();
     return data(
         new House(
             name,
@@ -86,22 +87,6 @@ final class TestReports {
             h.rates(),
             h.prescribed(),
             h.scale()));
-  }
-
-  private static Surface named(Surface s, String id, String label) {
-    return new Surface(
-        id,
-        label,
-        s.roomId(),
-        s.kind(),
-        s.face(),
-        s.paint(),
-        s.boarded(),
-        s.framing(),
-        s.boards(),
-        s.level(),
-        s.covered(),
-        s.joints());
   }
 
   private static ReportData data(House house) {
