@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import slantlight.board.RowFrame.Box;
 import slantlight.board.RowFrame.Side;
@@ -39,8 +40,17 @@ public final class CutList {
       return String.join("; ", cuts);
     }
 
+    /**
+     * What it is cut from, in words.
+     *
+     * @param name of a new board
+     */
+    public String source(Function<Stock, String> name) {
+      return opensBoard() ? name.apply(from) : "rest of " + first;
+    }
+
     /** True when a new board is cut for it, false when it comes from what is left of one. */
-    public boolean opensBoard() {
+    private boolean opensBoard() {
       return first == order;
     }
   }
@@ -54,7 +64,7 @@ public final class CutList {
     Entry[] out = new Entry[plan.pieces().size()];
     for (int s = 0; s < plan.sheets().size(); s++) {
       CuttingPlan.Sheet sheet = plan.sheets().get(s);
-      List<Integer> orders = sheet.cuts().stream().map(c -> c.piece() + 1).toList();
+      List<Integer> orders = sheet.cuts().stream().map(CuttingPlan.Cut::order).toList();
       List<List<Snaps.Snap>> snaps = Snaps.of(sheet);
       for (int i = 0; i < orders.size(); i++) {
         CuttingPlan.Piece piece = plan.pieces().get(orders.get(i) - 1);
@@ -74,7 +84,7 @@ public final class CutList {
           s.rest().isEmpty()
               ? ""
               : ", the rest for "
-                  + s.rest().stream().map(p -> "" + (p + 1)).collect(Collectors.joining(", "));
+                  + s.rest().stream().map(c -> "" + c.order()).collect(Collectors.joining(", "));
       out.add((s.across() ? "cut to " : "rip to ") + length.apply(s.size()) + rest);
     }
     return out;

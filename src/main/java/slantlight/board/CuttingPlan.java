@@ -49,7 +49,12 @@ public record CuttingPlan(List<Piece> pieces, List<Sheet> sheets) {
    * @param x from a short edge of the board, m
    * @param y from a long edge of the board, m
    */
-  public record Cut(int piece, double x, double y, double length, double width) {}
+  public record Cut(int piece, double x, double y, double length, double width) {
+    /** Place in the order of hanging, from 1. */
+    public int order() {
+      return piece + 1;
+    }
+  }
 
   /**
    * A plan for some surfaces.
@@ -95,9 +100,8 @@ public record CuttingPlan(List<Piece> pieces, List<Sheet> sheets) {
                 b ->
                     b.width() > blank.width() - Nesting.FITS
                         && b.length() > blank.length() - Nesting.FITS);
-    if (!held) {
-      sizes.add(
-          piece.board().stock()); // not on offer: fixed by the user, or brought in as a remedy
+    if (!held) { // not on offer: fixed by the user, or brought in as a remedy
+      sizes.add(piece.board().stock());
     }
     return new Nesting.Part(number, blank.length(), blank.width(), blank.tapered(), sizes);
   }

@@ -2,7 +2,6 @@ package slantlight.board;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import slantlight.board.CuttingPlan.Cut;
@@ -58,39 +57,31 @@ final class Nesting {
           .thenComparingDouble(p -> -p.width)
           .thenComparingInt(Part::piece);
 
-  private final List<Part> open;
-
-  private Nesting(List<Part> parts) {
-    open = new ArrayList<>(parts);
-    open.sort(LONGEST_FIRST);
-  }
+  private Nesting() {}
 
   /** Boards for pieces of one thickness. */
   static List<Nest> of(List<Part> parts) {
-    return boards(new Nesting(parts).segments());
+    return boards(segments(parts));
   }
 
-  private List<Segment> segments() {
+  private static List<Segment> segments(List<Part> parts) {
+    List<Part> open = new ArrayList<>(parts);
+    open.sort(LONGEST_FIRST);
     List<Segment> out = new ArrayList<>();
     while (!open.isEmpty()) {
       Part lead = open.remove(0);
-      List<Part> others = List.copyOf(open);
       Segment best = null;
+      List<Part> left = open;
       for (double width : widths(lead)) {
-        open.clear();
-        open.addAll(others);
-        Segment s = segment(lead, width);
+        List<Part> others = new ArrayList<>(open);
+        Segment s = segment(lead, width, others);
         if (best == null || share(s) > share(best) + WORTH_A_CUT) {
           best = s;
-        }
-      }
-      open.clear();
-      for (Part p : others) {
-        if (best.cuts.stream().noneMatch(c -> c.piece() == p.piece)) {
-          open.add(p);
+          left = others;
         }
       }
       out.add(best);
+      open = left;
     }
     return out;
   }
@@ -115,12 +106,17 @@ final class Nesting {
     return p.tapered == 2 ? Arrays.copyOf(fit, Math.min(1, fit.length)) : fit;
   }
 
-  private Segment segment(Part lead, double width) {
+  /**
+   * A piece and what is cut beside it.
+   *
+   * @param open loses the pieces cut beside it
+   */
+  private static Segment segment(Part lead, double width, List<Part> open) {
     List<Cut> cuts = new ArrayList<>();
     cuts.add(new Cut(lead.piece, 0, 0, lead.length, Math.min(lead.width, width)));
     double area = lead.area();
     if (lead.tapered < 2) {
-      area += fill(new Strip(0, lead.length, lead.width, width, true), cuts);
+      area += fill(new Strip(0, lead.length, lead.width, width, true), open, cuts);
     }
     return new Segment(lead.length, width, lead.sizes, cuts, area);
   }
@@ -157,7 +153,7 @@ final class Nesting {
   }
 
   /** Cuts as much as it can from a strip; returns its area, m2. */
-  private double fill(Strip strip, List<Cut> cuts) {
+  private static double fill(Strip strip, List<Part> open, List<Cut> cuts) {
     List<Part> fit = open.stream().filter(strip::holds).toList();
     if (fit.isEmpty()) {
       return 0;
@@ -170,7 +166,7 @@ final class Nesting {
     double sum = 0;
     for (Part p : chosen) {
       cuts.add(strip.place(p, along));
-      sum += p.area() + fill(strip.beside(p, along), cuts);
+      sum += p.area() + fill(strip.beside(p, along), open, cuts);
       along += p.length;
     }
     return sum;
@@ -257,7 +253,7 @@ final class Nesting {
     static List<Integer> best(double[] length, double[] value, double room) {
       Filling f = new Filling(length, value);
       f.search(0, room, 0);
-      return Collections.unmodifiableList(f.best);
+      return f.best;
     }
 
     private void search(int from, double room, double sum) {

@@ -2,6 +2,7 @@ package slantlight.board;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import slantlight.board.CuttingPlan.Cut;
 import slantlight.board.CuttingPlan.Sheet;
 
@@ -22,7 +23,7 @@ final class Snaps {
    * @param size length or width of the part that is cut on, m
    * @param rest pieces that the other part is kept for
    */
-  record Snap(boolean across, double size, List<Integer> rest) {}
+  record Snap(boolean across, double size, List<Cut> rest) {}
 
   /** A part of the board that is still in one, with the pieces to come from it. */
   private record Part(double x0, double y0, double x1, double y1, List<Cut> pieces) {
@@ -35,43 +36,68 @@ final class Snaps {
     }
 
     /** The pieces before a line, or behind it. */
-    List<Cut> side(boolean across, double at, boolean before) {
-      return pieces.stream().filter(c -> middle(c, across) < at == before).toList();
+    List<Cut> side(Line line, boolean before) {
+      return pieces.stream().filter(c -> line.isBehind(c) == before).toList();
     }
 
     /** What lies before a line, or behind it. */
-    Part cut(boolean across, double line, boolean before, List<Cut> left) {
-      if (across) {
-        return before ? new Part(x0, y0, line, y1, left) : new Part(line, y0, x1, y1, left);
+    Part cut(Line line, boolean before, List<Cut> left) {
+      if (line.across) {
+        return before ? new Part(x0, y0, line.at, y1, left) : new Part(line.at, y0, x1, y1, left);
       }
-      return before ? new Part(x0, y0, x1, line, left) : new Part(x0, line, x1, y1, left);
+      return before ? new Part(x0, y0, x1, line.at, left) : new Part(x0, line.at, x1, y1, left);
     }
 
     /**
      * A line moved up to a piece that is alone on its side, so that the other side keeps the rest.
      */
-    double close(Cut piece, boolean across, double at, boolean before) {
-      if (side(across, at, before).size() > 1) {
-        return at;
+    Line close(Cut piece, Line line, boolean before) {
+      if (side(line, before).size() > 1) {
+        return line;
       }
-      double size = across ? piece.length() : piece.width();
-      if (before) {
-        return Math.min(at, (across ? x0 : y0) + size);
-      }
-      return Math.max(at, (across ? x1 : y1) - size);
+      double size = line.across ? piece.length() : piece.width();
+      double at =
+          before
+              ? Math.min(line.at, (line.across ? x0 : y0) + size)
+              : Math.max(line.at, (line.across ? x1 : y1) - size);
+      return new Line(line.across, at);
     }
 
     /** True when a line parts pieces and cuts through none. */
-    boolean parts(boolean across, double at) {
+    boolean isPartedBy(Line line) {
       int before = 0;
       for (Cut c : pieces) {
-        boolean low = to(c, across) <= at + SAME;
-        if (!low && from(c, across) < at - SAME) {
+        boolean low = line.to(c) <= line.at + SAME;
+        if (!low && line.from(c) < line.at - SAME) {
           return false;
         }
         before += low ? 1 : 0;
       }
       return before > 0 && before < pieces.size();
+    }
+  }
+
+  /** Where a board may be snapped: square across it or along it, m from its edge. */
+  private record Line(boolean across, double at) {
+    /** Along the sides of a piece. */
+    static Stream<Line> of(Cut c) {
+      return Stream.of(
+          new Line(true, c.x() + c.length()),
+          new Line(true, c.x()),
+          new Line(false, c.y() + c.width()),
+          new Line(false, c.y()));
+    }
+
+    double from(Cut c) {
+      return across ? c.x() : c.y();
+    }
+
+    double to(Cut c) {
+      return across ? c.x() + c.length() : c.y() + c.width();
+    }
+
+    boolean isBehind(Cut c) {
+      return (from(c) + to(c)) / 2 < at;
     }
   }
 
@@ -106,37 +132,18 @@ final class Snaps {
 
   /** Along the piece's own sides if that parts it from others, else along another's. */
   private Part snap(Part part, Cut piece, List<Snap> out) {
-    List<Cut> sides = new ArrayList<>(part.pieces);
-    sides.remove(piece);
-    sides.add(0, piece);
-    for (Cut c : sides) {
-      for (boolean across : new boolean[] {true, false}) {
-        for (double at : new double[] {to(c, across), from(c, across)}) {
-          if (part.parts(across, at)) {
-            boolean before = middle(piece, across) < at;
-            double line = part.close(piece, across, at, before);
-            List<Cut> others = part.side(across, at, !before);
-            parts.add(part.cut(across, line, !before, others));
-            Part kept = part.cut(across, line, before, part.side(across, at, before));
-            List<Integer> rest = others.stream().map(Cut::piece).toList();
-            out.add(new Snap(across, across ? kept.length() : kept.width(), rest));
-            return kept;
-          }
-        }
-      }
-    }
-    throw new IllegalStateException("no snap parts " + piece + " from " + part);
-  }
-
-  private static double from(Cut c, boolean across) {
-    return across ? c.x() : c.y();
-  }
-
-  private static double to(Cut c, boolean across) {
-    return across ? c.x() + c.length() : c.y() + c.width();
-  }
-
-  private static double middle(Cut c, boolean across) {
-    return (from(c, across) + to(c, across)) / 2;
+    Line found =
+        Stream.concat(Stream.of(piece), part.pieces.stream())
+            .flatMap(Line::of)
+            .filter(part::isPartedBy)
+            .findFirst()
+            .orElseThrow();
+    boolean before = found.isBehind(piece);
+    Line line = part.close(piece, found, before);
+    List<Cut> rest = part.side(found, !before);
+    parts.add(part.cut(line, !before, rest));
+    Part kept = part.cut(line, before, part.side(found, before));
+    out.add(new Snap(line.across, line.across ? kept.length() : kept.width(), rest));
+    return kept;
   }
 }

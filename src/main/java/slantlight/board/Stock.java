@@ -28,15 +28,28 @@ public record Stock(BoardSize size, double thickness) implements Comparable<Stoc
 
   /** As the trade calls it: {@code 48 in x 12 ft, 1/2 in} or {@code 1200 x 3000 mm, 12.5 mm}. */
   public String name() {
-    return inFeet()
-        ? inches(size.width()) + " x " + lengthName() + ", " + thicknessName()
-        : millimetres(size.width()) + " x " + lengthName() + ", " + thicknessName();
+    return name(" x ");
+  }
+
+  /** The same for print. */
+  public String printedName() {
+    return name(" \u00d7 ");
+  }
+
+  private String name(String by) {
+    String width = inFeet() ? widthName() : Long.toString(millimetres(size.width()));
+    return width + by + lengthName() + ", " + thicknessName();
   }
 
   /** Width and thickness, such as {@code 48 in wide, 1/2 in thick}. */
   public String section() {
-    String width = inFeet() ? inches(size.width()) : millimetres(size.width()) + " mm";
-    return width + " wide, " + thicknessName() + " thick";
+    return widthName() + " wide, " + thicknessName() + " thick";
+  }
+
+  private String widthName() {
+    return inFeet()
+        ? Math.round(size.width() / LengthUnit.IN.metres()) + " in"
+        : millimetres(size.width()) + " mm";
   }
 
   /** Such as {@code 12 ft} or {@code 3000 mm}. */
@@ -56,10 +69,6 @@ public record Stock(BoardSize size, double thickness) implements Comparable<Stoc
   private boolean inFeet() {
     return whole(size.width() / LengthUnit.IN.metres())
         && whole(size.length() / LengthUnit.FT.metres());
-  }
-
-  private static String inches(double metres) {
-    return Math.round(metres / LengthUnit.IN.metres()) + " in";
   }
 
   private static long millimetres(double metres) {

@@ -163,7 +163,7 @@ final class BoardsAnswer {
           Integer.toString(e.order()),
           e.piece().surface().id(),
           Integer.toString(e.piece().board().number()),
-          e.opensBoard() ? e.from().name() : "rest of " + e.first(),
+          e.source(Stock::name),
           e.words());
     }
     if (!table.isEmpty()) {
@@ -239,7 +239,7 @@ final class BoardsAnswer {
       ArrayNode cuts = node.putArray("pieces");
       for (CuttingPlan.Cut c : sheet.cuts()) {
         ObjectNode cut = cuts.addObject();
-        cut.put("order", c.piece() + 1).put("x", c.x()).put("y", c.y());
+        cut.put("order", c.order()).put("x", c.x()).put("y", c.y());
         cut.put("length", c.length()).put("width", c.width());
       }
     }

@@ -21,7 +21,6 @@ import slantlight.units.Measures;
 /** The schedule for the trades, by room. */
 record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows, CuttingPlan plan)
     implements Answer {
-  private static final double SQUARE_FOOT = 0.09290304;
 
   @Override
   public void print(PrintWriter out, int width) {
@@ -72,7 +71,7 @@ record ScheduleAnswer(SceneFile file, House house, List<ScheduleRow> rows, Cutti
     return new String[] {
       r.label(),
       own ? Integer.toString(r.level()) : r.level() + " / " + r.regional(),
-      String.format(Locale.ROOT, "%.0f", r.area() / SQUARE_FOOT),
+      String.format(Locale.ROOT, "%.0f", r.area() / Measures.SQUARE_FOOT),
       String.format(Locale.ROOT, "%.1f", r.area()),
       reader.total(r.tapered()),
       reader.total(r.butt()),

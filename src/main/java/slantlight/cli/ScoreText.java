@@ -20,10 +20,10 @@ import slantlight.score.Band;
 import slantlight.score.HouseScore;
 import slantlight.score.Span;
 import slantlight.score.SurfaceScore;
+import slantlight.units.Measures;
 
 /** The answer of {@code score} in one screen: levels first, then each surface with its reason. */
 final class ScoreText {
-  private static final double SQUARE_FOOT = 0.09290304;
 
   private final HouseScore score;
   private final House house;
@@ -189,7 +189,11 @@ final class ScoreText {
         (level, m2) ->
             areas.add(
                 String.format(
-                    Locale.ROOT, "level %d %,.0f ft2 (%,.0f m2)", level, m2 / SQUARE_FOOT, m2)));
+                    Locale.ROOT,
+                    "level %d %,.0f ft2 (%,.0f m2)",
+                    level,
+                    m2 / Measures.SQUARE_FOOT,
+                    m2)));
     wrap(out, "Area: ", String.join(", ", areas) + ".");
     List<String> stock = new ArrayList<>();
     score.cuttingPlan().order().forEach((kind, count) -> stock.add(count + " of " + kind.name()));

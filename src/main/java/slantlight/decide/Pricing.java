@@ -12,7 +12,7 @@ import slantlight.scene.Room;
 import slantlight.scene.RoomUse;
 import slantlight.scene.Surface;
 import slantlight.scene.SurfaceKind;
-import slantlight.units.LengthUnit;
+import slantlight.units.Measures;
 
 /**
  * What remedies cost: in the user's own money when the scene has rates, else in area of extra work.
@@ -37,7 +37,7 @@ public final class Pricing {
     this.house = house;
     this.rates = house.rates();
     this.feet = house.units().imperial();
-    this.tick = feet ? LengthUnit.FT.metres() * LengthUnit.FT.metres() : 0.1;
+    this.tick = feet ? Measures.SQUARE_FOOT : 0.1;
   }
 
   /** True when prices are areas, for want of rates. */
@@ -47,7 +47,7 @@ public final class Pricing {
 
   /** The user's word for the money, or "ft2" or "m2". */
   public String unit() {
-    return rates.map(Rates::currency).orElse(feet ? "ft2" : "m2");
+    return rates.map(Rates::currency).orElseGet(() -> Measures.typed(house.units()).areaUnit());
   }
 
   /** A price as a number of {@link #unit}. */

@@ -177,9 +177,9 @@ final class FleckTable {
   /** Forgets all but some surfaces. */
   void keep(int[] surfaces) {
     Set<Integer> kept = IntStream.of(surfaces).boxed().collect(Collectors.toSet());
-    for (int surface = 0; surface < flecks.surfaces(); surface++) {
-      for (int b = 0; b < suns.bundles() && !kept.contains(surface); b++) {
-        known.set(surface * suns.bundles() + b, null);
+    for (int i = 0; i < known.length(); i++) {
+      if (!kept.contains(i / suns.bundles())) {
+        known.set(i, null);
       }
     }
   }

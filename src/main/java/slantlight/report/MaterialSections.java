@@ -164,8 +164,7 @@ final class MaterialSections {
       html.leaf("td", surface.label(), "dir", "auto", "data-label", names[1]);
       html.leaf(
           "td", Integer.toString(e.piece().board().number()), "class", "n", "data-label", names[2]);
-      html.leaf(
-          "td", e.opensBoard() ? name(e.from()) : "rest of " + e.first(), "data-label", names[3]);
+      html.leaf("td", e.source(Stock::printedName), "data-label", names[3]);
       html.leaf("td", e.words(), "data-label", names[4]);
       html.close();
     }
@@ -176,10 +175,6 @@ final class MaterialSections {
     for (Drawing d : CuttingSheet.of(plan, measures, "cutting")) {
       html.figure(d);
     }
-  }
-
-  private static String name(Stock stock) {
-    return stock.name().replace(" x ", " \u00d7 ");
   }
 
   /**

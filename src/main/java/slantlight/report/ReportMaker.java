@@ -138,7 +138,7 @@ public final class ReportMaker {
                         ? " (" + where.size() + " surfaces)"
                         : " (" + String.join(", ", where) + ")")));
     return new ReportData.Money(
-        pricing.byArea() ? (house.units().imperial() ? "sq ft" : "m\u00b2") : pricing.unit(),
+        pricing.byArea() ? reader.areaUnit() : pricing.unit(),
         pricing.byArea(),
         steps,
         proposal,

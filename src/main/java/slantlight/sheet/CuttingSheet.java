@@ -105,7 +105,7 @@ public final class CuttingSheet {
     pencil.line(x, y + width, x + length, y + width, made);
     pencil.on("numbers");
     Extent board = new Extent(x, y, x + length, y + width);
-    String name = sheet.stock().name().replace(" x ", " \u00d7 ");
+    String name = sheet.stock().printedName();
     List<Cut> narrow = new ArrayList<>();
     for (Cut c : sheet.cuts()) {
       inside(c, Extent.of(rectangle(c, x, y)))
@@ -124,7 +124,7 @@ public final class CuttingSheet {
     }
     for (Cut c : narrow) {
       boolean stands = beside(pencil, c, Extent.of(rectangle(c, x, y)), board);
-      name += stands ? "" : ", with " + (c.piece() + 1);
+      name += stands ? "" : ", with " + c.order();
     }
     pencil.text(x, y - 1.3, name, 2.7, Ink.SOFT);
   }
@@ -136,7 +136,7 @@ public final class CuttingSheet {
 
   /** A number in its piece, with its size where there is room for it. */
   private Optional<Mark.Label> inside(Cut c, Extent piece) {
-    String order = order(c);
+    String order = Integer.toString(c.order());
     return Stream.of(
             new Lettering(order + ": " + size(c), 2.6, Ink.LINE, false),
             new Lettering(order, 2.8, Ink.LINE, true),
@@ -145,17 +145,13 @@ public final class CuttingSheet {
         .findFirst();
   }
 
-  private static String order(Cut c) {
-    return Integer.toString(c.piece() + 1);
-  }
-
   /**
    * A number beside its board at the end of a line.
    *
    * @return false where there is no room
    */
   private static boolean beside(Pencil pencil, Cut c, Extent piece, Extent board) {
-    Lettering number = new Lettering(order(c), 2.6, Ink.LINE, true);
+    Lettering number = new Lettering(Integer.toString(c.order()), 2.6, Ink.LINE, true);
     boolean upright = piece.height() > piece.width();
     for (double aside : new double[] {0, 2, -2, 4, -4, 6, -6, 8, -8, 10, -10}) {
       Vec2 from =
@@ -184,8 +180,7 @@ public final class CuttingSheet {
 
   private String hover(Cut c) {
     Piece piece = plan.pieces().get(c.piece());
-    return c.piece()
-        + 1
+    return c.order()
         + ": "
         + piece.surface().label()
         + ", piece "

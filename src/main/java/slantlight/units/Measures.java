@@ -18,7 +18,9 @@ public record Measures(LengthUnit unit, boolean ascii) {
   /** By definition, 231 cubic inches. */
   private static final double LITRES_PER_US_GALLON = 231 * 0.254 * 0.254 * 0.254;
 
-  private static final double SQUARE_FOOT = LengthUnit.FT.metres() * LengthUnit.FT.metres();
+  /** m2. */
+  public static final double SQUARE_FOOT = LengthUnit.FT.metres() * LengthUnit.FT.metres();
+
   private static final double[] ROUND_FEET = {1, 2, 5, 10, 20, 50, 100};
   private static final double[] ROUND_METRES = {0.5, 1, 2, 5, 10, 20, 50};
 
@@ -76,9 +78,19 @@ public record Measures(LengthUnit unit, boolean ascii) {
 
   /** An area, given in square metres. */
   public String area(double squareMetres) {
-    return unit.imperial()
-        ? format(ascii ? "%,.0f ft2" : "%,.0f sq ft", squareMetres / SQUARE_FOOT)
-        : format(ascii ? "%,.1f m2" : "%,.1f m\u00b2", squareMetres);
+    String number =
+        unit.imperial()
+            ? format("%,.0f", squareMetres / SQUARE_FOOT)
+            : format("%,.1f", squareMetres);
+    return number + " " + areaUnit();
+  }
+
+  /** What areas are told in. */
+  public String areaUnit() {
+    if (unit.imperial()) {
+      return ascii ? "ft2" : "sq ft";
+    }
+    return ascii ? "m2" : "m\u00b2";
   }
 
   /** A volume, given in litres. */

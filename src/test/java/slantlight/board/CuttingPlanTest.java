@@ -147,8 +147,7 @@ class CuttingPlanTest {
   private static void holdSnaps(Sheet sheet) {
     List<Part> parts = new ArrayList<>();
     BoardSize size = sheet.stock().size();
-    List<Integer> all = sheet.cuts().stream().map(Cut::piece).toList();
-    parts.add(new Part(size.length(), size.width(), all));
+    parts.add(new Part(size.length(), size.width(), pieces(sheet.cuts())));
     List<List<Snaps.Snap>> told = Snaps.of(sheet);
     for (int i = 0; i < told.size(); i++) {
       Cut piece = sheet.cuts().get(i);
@@ -161,13 +160,17 @@ class CuttingPlanTest {
         assertThat(s.size()).isLessThan((s.across() ? hand.length : hand.width) + 1e-6);
         parts.add(
             s.across()
-                ? new Part(hand.length - s.size(), hand.width, s.rest())
-                : new Part(hand.length, hand.width - s.size(), s.rest()));
+                ? new Part(hand.length - s.size(), hand.width, pieces(s.rest()))
+                : new Part(hand.length, hand.width - s.size(), pieces(s.rest())));
         hand = new Part(across, along, List.of());
       }
       assertThat(hand.length).as("%s", sheet).isCloseTo(piece.length(), within(2 * Snaps.TRIM));
       assertThat(hand.width).as("%s", sheet).isCloseTo(piece.width(), within(2 * Snaps.TRIM));
     }
+  }
+
+  private static List<Integer> pieces(List<Cut> cuts) {
+    return cuts.stream().map(Cut::piece).toList();
   }
 
   private static void hold(Piece piece, Cut c, Sheet sheet) {

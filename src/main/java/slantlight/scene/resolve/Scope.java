@@ -5,6 +5,7 @@ import java.util.Optional;
 import slantlight.scene.file.Binder;
 import slantlight.scene.file.Faults;
 import slantlight.units.Length;
+import slantlight.units.Measures;
 
 /**
  * Where the parts of the resolver tell what is wrong.
@@ -60,7 +61,7 @@ record Scope(Binder binder, Faults warnings) {
   /** An area in the manner of the scene. */
   String area(double squareMetres) {
     return binder.units().imperial()
-        ? String.format(java.util.Locale.ROOT, "%.1f sq ft", squareMetres / 0.09290304)
+        ? String.format(java.util.Locale.ROOT, "%.1f sq ft", squareMetres / Measures.SQUARE_FOOT)
         : String.format(java.util.Locale.ROOT, "%.2f m2", squareMetres);
   }
 }
